@@ -1,0 +1,236 @@
+import { fail } from '../errors/error.js';
+import type { Exact } from '../number/exact.js';
+import * as exact from '../number/exact.js';
+import { isZero, type Rational, rational } from '../number/rational.js';
+import { exactText } from './exactText.js';
+import { type ReadOptions, readLength, refuse } from './read.js';
+
+/** A fraction s · n / d with s = ±1, in whole numbers. */
+export interface FractionInput {
+  readonly s: bigint;
+  readonly n: bigint;
+  readonly d: bigint;
+}
+
+/** Whatever is accepted for a length. A number, a fraction or a bare text is inches. */
+export type LengthInput = Length | FractionInput | number | bigint | string;
+
+/** Which way a length that lies between two lines of a grid is moved. */
+export type Rounding = 'up' | 'down' | 'nearest';
+
+const half = exact.fromRational(rational(1n, 2n));
+const minusOne = exact.fromRational(rational(-1n));
+
+/**
+ * An exact length in inches: a rational number, or a sum with rational multiples of square roots.
+ *
+ * Immutable. Nothing is rounded except by `toGrid` (in the direction named) and `toNumber` (for
+ * drawing). Made by `length()` and `squareRoot()`.
+ *
+ * @example
+ * length('10 1/2').plus('1/4').toString(); // '10 3/4'
+ */
+export class Length {
+  readonly #exact: Exact;
+
+  private constructor(value: Exact) {
+    this.#exact = value;
+  }
+
+  /** @internal `length()` and `squareRoot()` are the ways in. */
+  static of(value: Exact): Length {
+    return new Length(value);
+  }
+
+  plus(other: LengthInput): Length {
+    return new Length(exact.add(this.#exact, exactOf(other)));
+  }
+
+  minus(other: LengthInput): Length {
+    return new Length(exact.add(this.#exact, exact.negate(exactOf(other))));
+  }
+
+  times(factor: LengthInput): Length {
+    return new Length(exact.multiply(this.#exact, exactOf(factor)));
+  }
+
+  /** @throws EighthsError `length-divisor` where the divisor is zero or holds a root. */
+  dividedBy(divisor: LengthInput): Length {
+    const { rational: value, roots } = exactOf(divisor);
+    if (roots.length > 0 || isZero(value)) {
+      const values = { divisor: length(divisor) };
+      fail(
+        'length-divisor',
+        'divisor',
+        values,
+        'A length can be divided by a number other than 0 and without a root, not by {divisor}.',
+      );
+    }
+    return new Length(exact.divide(this.#exact, value));
+  }
+
+  negated(): Length {
+    return new Length(exact.negate(this.#exact));
+  }
+
+  /** −1 where this is shorter than the other, 0 where they are equal, 1 where it is longer. Exact. */
+  compareTo(other: LengthInput): -1 | 0 | 1 {
+    return this.minus(other).sign();
+  }
+
+  equals(other: LengthInput): boolean {
+    return this.compareTo(other) === 0;
+  }
+
+  sign(): -1 | 0 | 1 {
+    return exact.sign(this.#exact);
+  }
+
+  /**
+   * The multiple of `step` that is next in the direction named; of two that are equally near,
+   * `nearest` takes the greater one. Decided exactly.
+   *
+   * @throws EighthsError `length-step` where the step is not a positive number without roots.
+   * @example
+   * squareRoot(2).times(9).toGrid('1/8', 'up').toString(); // '12 3/4'
+   */
+  toGrid(step: LengthInput, rounding: Rounding): Length {
+    const size = stepOf(step);
+    const steps = exact.divide(this.#exact, size);
+    const count =
+      rounding === 'down'
+        ? exact.floor(steps)
+        : rounding === 'nearest'
+          ? exact.floor(exact.add(steps, half))
+          : -exact.floor(exact.multiply(steps, minusOne));
+    return new Length(
+      exact.multiply(exact.fromRational(rational(count)), exact.fromRational(size)),
+    );
+  }
+
+  /** Whether this is a whole number of steps. */
+  isOnGrid(step: LengthInput): boolean {
+    const { rational: steps, roots } = exact.divide(this.#exact, stepOf(step));
+    return roots.length === 0 && steps.d === 1n;
+  }
+
+  /** The fraction this is, or undefined where it holds a root. */
+  toFraction(): FractionInput | undefined {
+    if (this.#exact.roots.length > 0) return undefined;
+    const { s, n, d } = this.#exact.rational;
+    return { s, n, d };
+  }
+
+  /** The nearest double, within one unit in its last place. For drawing and charts only. */
+  toNumber(): number {
+    return exact.toNumber(this.#exact);
+  }
+
+  /** Exact, in inches; `length()` reads it back to an equal length: `10 1/2`, `5√2 + 1/2`. */
+  toString(): string {
+    return exactText(this.#exact);
+  }
+
+  toJSON(): string {
+    return this.toString();
+  }
+
+  /** Two lengths are compared by `compareTo`; `<` would go through a text or a rounded number. */
+  [Symbol.toPrimitive](hint: string): string {
+    if (hint === 'number') {
+      throw new TypeError('Compare lengths with compareTo() and convert them with toNumber().');
+    }
+    return this.toString();
+  }
+
+  /** @internal */
+  static exactOf(value: Length): Exact {
+    return value.#exact;
+  }
+
+  /** @internal Whether this copy of the package made the value. */
+  static isOwn(value: object): value is Length {
+    return #exact in value;
+  }
+}
+
+function stepOf(step: LengthInput): Rational {
+  const { rational: size, roots } = exactOf(step);
+  if (roots.length > 0 || size.n === 0n || size.s < 0n) {
+    fail(
+      'length-step',
+      'step',
+      { step: length(step) },
+      'A grid needs a step above 0 and without a root, such as 1/8, not {step}.',
+    );
+  }
+  return size;
+}
+
+function exactOfObject(value: object, options?: ReadOptions): Exact {
+  if (Length.isOwn(value)) return Length.exactOf(value);
+  if ('s' in value && 'n' in value && 'd' in value) {
+    const { s, n, d } = value;
+    if (typeof s === 'bigint' && typeof n === 'bigint' && typeof d === 'bigint') {
+      if (d === 0n) refuse(`${s * n}/0`, 0, 'zero-denominator');
+      return exact.fromRational(rational(s * n, d));
+    }
+  }
+  // A length that another copy of this package made.
+  if ('toJSON' in value && typeof value.toJSON === 'function') {
+    const text: unknown = value.toJSON();
+    if (typeof text === 'string') return readLength(text, options);
+  }
+  return refuse('', 0, 'wrong-kind');
+}
+
+function exactOf(input: LengthInput, options?: ReadOptions): Exact {
+  switch (typeof input) {
+    case 'string':
+      return readLength(input, options);
+    case 'number':
+      if (!Number.isFinite(input)) refuse(String(input), 0, 'not-finite');
+      return readLength(String(input), { ...options, decimal: '.' });
+    case 'bigint':
+      return readLength(String(input), options);
+    case 'object':
+      if (input !== null) return exactOfObject(input);
+  }
+  return refuse('', 0, 'wrong-kind');
+}
+
+/**
+ * A length from whatever people write for one. Exact: nothing is rounded, and a number is read by
+ * its shortest decimal writing (0.1 is one tenth).
+ *
+ * Texts are read in inches (`10 1/2`, `10-1/2`, `10½"`), feet, yards, millimeters, centimeters and
+ * meters; `options.unit` says what a bare number means and `options.decimal` which decimal sign is
+ * in use.
+ *
+ * @throws EighthsError `length-syntax` with the text, the place where reading stopped, and why.
+ * @example
+ * length('10-1/2').toString(); // '10 1/2'
+ * length('26.5 cm').toString(); // '10 55/127'
+ */
+export const length = (input: LengthInput, options?: ReadOptions): Length =>
+  Length.of(exactOf(input, options));
+
+/**
+ * The exact square root of a rational length, for diagonals.
+ *
+ * @throws EighthsError `length-root` where the radicand is negative or holds a root itself.
+ * @example
+ * squareRoot(2).times(5).plus('1/2').toString(); // '5√2 + 1/2'
+ */
+export function squareRoot(radicand: LengthInput): Length {
+  const { rational: value, roots } = exactOf(radicand);
+  if (roots.length > 0 || value.s * value.n < 0n) {
+    fail(
+      'length-root',
+      'radicand',
+      { radicand: length(radicand) },
+      'A square root needs a number of at least 0 without roots, not {radicand}.',
+    );
+  }
+  return Length.of(exact.squareRootOf(value));
+}

@@ -1,0 +1,100 @@
+import { EighthsError, fail } from '../errors/error.js';
+import { type Length, type LengthInput, length } from '../length/length.js';
+
+/** What a length in a field may be. */
+export type Sign = 'any' | 'zero or more' | 'positive';
+
+/**
+ * The length in a spec's field.
+ *
+ * @throws EighthsError `length-syntax` or `not-positive`, with the field's path.
+ */
+export function lengthField(input: LengthInput, field: string, sign: Sign = 'positive'): Length {
+  const value = readAt(input, field);
+  if (sign === 'positive' && value.sign() <= 0) {
+    fail('not-positive', field, { value }, 'This length must be more than 0, not {value}.');
+  }
+  if (sign === 'zero or more' && value.sign() < 0) {
+    fail('not-positive', field, { value }, 'This length must be at least 0, not {value}.');
+  }
+  return value;
+}
+
+function readAt(input: LengthInput, field: string): Length {
+  try {
+    return length(input);
+  } catch (error) {
+    if (!(error instanceof EighthsError)) throw error;
+    throw new EighthsError(error.code, field, error.values, error.template);
+  }
+}
+
+/**
+ * A whole number within limits.
+ *
+ * @throws EighthsError `not-a-count`
+ */
+export function countField(input: number, field: string, least: number, most: number): number {
+  if (!Number.isInteger(input) || input < least || input > most) {
+    const value = typeof input === 'number' ? input : String(input);
+    fail(
+      'not-a-count',
+      field,
+      { value, least, most },
+      'A whole number from {least} to {most} is needed here, not {value}.',
+    );
+  }
+  return input;
+}
+
+/**
+ * One of a list of words.
+ *
+ * @throws EighthsError `unknown-choice` naming the words accepted.
+ */
+export function choiceField<Choice extends string>(
+  input: Choice,
+  field: string,
+  choices: readonly Choice[],
+): Choice {
+  if (!choices.includes(input)) {
+    fail(
+      'unknown-choice',
+      field,
+      { value: String(input), choices: choices.join(', ') },
+      '“{value}” is not known here. Use one of: {choices}.',
+    );
+  }
+  return input;
+}
+
+/**
+ * Refuses what is not an object, and fields that the spec does not have: a misspelled field would
+ * otherwise be a silent default.
+ *
+ * @throws EighthsError `wrong-kind` or `unknown-field`
+ */
+export function checkFields(input: object, field: string, known: readonly string[]): void {
+  if (typeof input !== 'object' || input === null) {
+    fail(
+      'wrong-kind',
+      field,
+      { expected: known.join(', ') },
+      'An object with these fields is needed here: {expected}.',
+    );
+  }
+  for (const name of Object.keys(input)) {
+    if (known.includes(name)) continue;
+    fail(
+      'unknown-field',
+      field === '' ? name : `${field}.${name}`,
+      { name, known: known.join(', ') },
+      'There is no field “{name}” here. The fields are: {known}.',
+    );
+  }
+}
+
+/** @throws EighthsError `missing-field` */
+export function missing(field: string): never {
+  return fail('missing-field', field, { name: field }, 'The field “{name}” is needed.');
+}

@@ -1,0 +1,25 @@
+/** A side of a block as it faces the person. */
+export type Side = 'top' | 'right' | 'bottom' | 'left';
+
+/** One thing for each side. */
+export type PerSide<Value> = Readonly<Record<Side, Value>>;
+
+/** The sides clockwise, as the block faces the person. */
+export const SIDES: readonly [Side, Side, Side, Side] = ['top', 'right', 'bottom', 'left'];
+
+/** The side where `side` comes to lie when the block is turned clockwise by quarter turns. */
+export const turnSide = (side: Side, quarterTurns: number): Side =>
+  SIDES[(SIDES.indexOf(side) + quarterTurns) & 3] ?? side;
+
+export const opposite = (side: Side): Side => turnSide(side, 2);
+
+/** Whether the side runs across (top, bottom) rather than down. */
+export const runsAcross = (side: Side): boolean => side === 'top' || side === 'bottom';
+
+/** A value for every side. */
+export const perSide = <Value>(value: (side: Side) => Value): PerSide<Value> => ({
+  top: value('top'),
+  right: value('right'),
+  bottom: value('bottom'),
+  left: value('left'),
+});
