@@ -27,8 +27,8 @@ export interface ErrorValues {
   'conflicting-fields': { readonly one: string; readonly other: string };
   /** A value of the wrong kind altogether (a word where an object is needed). */
   'wrong-kind': { readonly expected: string };
-  /** A list with one entry a round that has another number of entries. */
-  'list-length': { readonly entries: number; readonly rounds: number };
+  /** A list with more or fewer entries than are needed. */
+  'list-length': { readonly entries: number; readonly needed: number };
   /** Wide sides that are not neighbors. */
   'sides-not-adjacent': { readonly one: string; readonly other: string };
   /** A strip cut too narrow for the log it has to show. */

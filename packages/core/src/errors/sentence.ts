@@ -1,11 +1,23 @@
-/** Anything that a sentence can speak of: a count, a word, or a length (which writes itself). */
-export type SentenceValue = number | string | { toJSON(): string };
+/** A length: it writes itself as exact inches. */
+type Measure = { toJSON(): string };
+
+/** Anything that a sentence can speak of: a count, a word, a length, or a size of two lengths. */
+export type SentenceValue =
+  | number
+  | string
+  | Measure
+  | { readonly width: Measure; readonly height: Measure };
 
 /** What a sentence speaks of, by the name of its place in the sentence. */
 export type SentenceValues = Readonly<Record<string, SentenceValue>>;
 
-const write = (value: SentenceValue): string =>
-  typeof value === 'object' ? value.toJSON() : String(value);
+function write(value: SentenceValue): string {
+  if (typeof value !== 'object') return String(value);
+  if (!('width' in value)) return value.toJSON();
+  const width = value.width.toJSON();
+  const height = value.height.toJSON();
+  return width === height ? width : `${width} by ${height}`;
+}
 
 /**
  * A sentence with its places filled: `{needed}` becomes the value of that name.

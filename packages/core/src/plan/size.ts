@@ -30,10 +30,3 @@ export function sizeField(input: SizeInput, field: string, sign: Sign = 'positiv
     height: lengthField(input.height, `${field}.height`, sign),
   };
 }
-
-export const sizesEqual = (a: Size, b: Size): boolean =>
-  a.width.equals(b.width) && a.height.equals(b.height);
-
-/** A size in words: `9`, or `6 by 9`. */
-export const sizeText = ({ width, height }: Size): string =>
-  width.equals(height) ? `${width}` : `${width} by ${height}`;

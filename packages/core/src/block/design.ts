@@ -1,0 +1,96 @@
+import type { Length } from '../length/length.js';
+import { checkFields, countField, lengthField } from '../plan/field.js';
+import type { Side } from '../plan/side.js';
+import type { Size } from '../plan/size.js';
+import { type Arrangement, arrange } from './arrangement.js';
+import { solveSizes } from './blockSize.js';
+import { readFabrics } from './fabricsOf.js';
+import type { CurvedLogCabinSpec, LogCabinSpec, LogKind, TrimAfter } from './spec.js';
+import { readStrips, type Strip } from './strips.js';
+import { readWidths } from './widths.js';
+
+/** One log, before it is sewn. */
+export interface LogDesign {
+  readonly side: Side;
+  readonly kind: LogKind;
+  readonly fabric: string;
+  /** Its finished width. */
+  readonly finished: Length;
+  readonly strip: Strip;
+}
+
+/** A spec with its defaults filled in, its lengths read and its sizes solved: what sewing needs. */
+export interface LogCabinDesign extends Arrangement {
+  readonly seam: Length;
+  readonly grid: Length;
+  readonly extra: Length;
+  readonly trimAfter: TrimAfter;
+  readonly cornerstones: boolean;
+  readonly center: Size;
+  readonly finished: Size;
+  readonly fabrics: { readonly center: string; readonly cornerstone: string };
+  /** The logs of each round, in sewing order. */
+  readonly rounds: readonly (readonly LogDesign[])[];
+}
+
+const MOST_ROUNDS = 50;
+
+const FIELDS: readonly (keyof CurvedLogCabinSpec)[] = [
+  'rounds',
+  'layout',
+  'log',
+  'wide',
+  'narrow',
+  'wideSides',
+  'first',
+  'direction',
+  'start',
+  'center',
+  'finished',
+  'seam',
+  'strips',
+  'trim',
+  'extra',
+  'fabrics',
+  'grid',
+  'cornerstones',
+];
+
+/** @throws EighthsError with the path of the field it is about */
+export function readDesign(spec: LogCabinSpec): LogCabinDesign {
+  checkFields(spec, '', FIELDS);
+  const rounds = countField(spec.rounds, 'rounds', 1, MOST_ROUNDS);
+  const seam = lengthField(spec.seam ?? '1/4', 'seam', 'zero or more');
+  const grid = lengthField(spec.grid ?? '1/8', 'grid');
+  const extra = lengthField(spec.extra ?? 0, 'extra', 'zero or more');
+  const widths = readWidths(spec);
+  const arrangement = arrange(spec);
+  const { center, finished } = solveSizes(spec, arrangement, widths);
+  const { trimAfter, stripOf } = readStrips(spec, widths, seam, grid);
+  const fabrics = readFabrics(spec, arrangement.kinds);
+
+  const logOn = (side: Side, index: number): LogDesign => {
+    const kind = arrangement.kinds[side];
+    return {
+      side,
+      kind,
+      fabric: fabrics.sides[side](index),
+      finished: widths(kind, index),
+      strip: stripOf(kind, index),
+    };
+  };
+  return {
+    ...arrangement,
+    seam,
+    grid,
+    extra,
+    trimAfter,
+    cornerstones: spec.cornerstones ?? false,
+    center,
+    finished,
+    fabrics,
+    rounds: Array.from({ length: rounds }, (_, index) =>
+      arrangement.sides.map((side) => logOn(side, index)),
+    ),
+  };
+}

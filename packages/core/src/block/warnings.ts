@@ -1,0 +1,135 @@
+import { type Length, length } from '../length/length.js';
+import { notice, type Sentences, type Warning } from '../plan/notice.js';
+import { cutSize } from './cutSize.js';
+import type { LogCabinDesign, LogDesign } from './design.js';
+import type { LogCabinRound } from './plan.js';
+
+/** Every code a log cabin's warning can carry. */
+export type LogCabinWarningCode =
+  | 'narrow-log'
+  | 'narrow-center'
+  | 'log-off-grid'
+  | 'strip-off-grid'
+  | 'center-off-grid'
+  | 'finished-off-grid'
+  | 'trim-off-grid';
+
+/** The English sentences of a log cabin's warnings, with their places open. */
+export const logCabinSentences: Sentences<LogCabinWarningCode> = {
+  'narrow-log':
+    'Logs that finish {finished} are narrower than two seam allowances: each seam will catch the allowances of the one before.',
+  'narrow-center':
+    'A center that finishes {finished} is narrower than two seam allowances: its seams will catch each other.',
+  'log-off-grid':
+    'A strip for logs that finish {finished} is exactly {exact} wide. Cut at {cut}, it adds {adds} to a block that is not trimmed.',
+  'strip-off-grid':
+    'A strip {exact} wide lies between two lines of the grid: it is cut at {cut}, and trimming takes off the difference.',
+  'center-off-grid':
+    'The center is exactly {exact} when cut. Cut at {cut}, it adds {adds} to the block unless it is trimmed first.',
+  'finished-off-grid':
+    'The block finishes {finished}, which is {by} beyond a line of the {grid} grid.',
+  'trim-off-grid':
+    'In round {rounds} a trim line lies between two lines of the {grid} grid, {by} beyond one.',
+};
+
+type LogCabinWarning = Warning<LogCabinWarningCode>;
+
+const warn = (
+  code: LogCabinWarningCode,
+  field: string,
+  values: LogCabinWarning['values'],
+): LogCabinWarning => {
+  const { text } = notice(logCabinSentences, code, values);
+  return { code, field, values, text };
+};
+
+/** How far a length lies beyond the grid line below it. */
+const beyondGrid = (value: Length, grid: Length): Length => value.minus(value.toGrid(grid, 'down'));
+
+/** Logs of one kind and one finished width: what is said of one is said of all. */
+interface LogGroup {
+  readonly log: LogDesign;
+  /** How many of them lie across the block, left and right of the center. */
+  readonly across: number;
+}
+
+function groupLogs(design: LogCabinDesign): readonly LogGroup[] {
+  const groups = new Map<string, LogGroup>();
+  for (const log of design.rounds.flat()) {
+    const key = `${log.kind} ${log.finished} ${log.strip.exact}`;
+    const across = log.side === 'left' || log.side === 'right' ? 1 : 0;
+    groups.set(key, { log, across: (groups.get(key)?.across ?? 0) + across });
+  }
+  return [...groups.values()];
+}
+
+function warnOfLogs(design: LogCabinDesign): LogCabinWarning[] {
+  const { seam, trimAfter } = design;
+  return groupLogs(design).flatMap(({ log, across }) => {
+    const { kind, finished, strip } = log;
+    const warnings: LogCabinWarning[] = [];
+    if (finished.compareTo(seam.times(2)) < 0)
+      warnings.push(warn('narrow-log', kind, { finished }));
+    const { exact, cut } = strip;
+    if (exact.equals(cut)) return warnings;
+    if (trimAfter !== 'never') {
+      warnings.push(warn('strip-off-grid', `strips.${kind}`, { exact, cut }));
+    } else {
+      const adds = cut.minus(exact).times(across);
+      warnings.push(warn('log-off-grid', kind, { finished, exact, cut, adds }));
+    }
+    return warnings;
+  });
+}
+
+function warnOfSizes({ center, finished, seam, grid }: LogCabinDesign): LogCabinWarning[] {
+  const warnings: LogCabinWarning[] = [];
+  const sides = center.width.equals(center.height)
+    ? (['width'] as const)
+    : (['width', 'height'] as const);
+  for (const side of sides) {
+    if (center[side].compareTo(seam.times(2)) < 0) {
+      warnings.push(warn('narrow-center', 'center', { finished: center[side] }));
+    }
+    const { cut, exact } = cutSize({ side: center[side].plus(seam.times(2)) }, grid);
+    if (exact !== undefined) {
+      const adds = cut.side.minus(exact.side);
+      warnings.push(warn('center-off-grid', 'center', { exact: exact.side, cut: cut.side, adds }));
+    }
+  }
+  const finishedSides = finished.width.equals(finished.height)
+    ? [finished.width]
+    : [finished.width, finished.height];
+  for (const side of finishedSides) {
+    const by = beyondGrid(side, grid);
+    if (by.sign() > 0)
+      warnings.push(warn('finished-off-grid', 'finished', { finished: side, by, grid }));
+  }
+  return warnings;
+}
+
+function warnOfTrims(design: LogCabinDesign, rounds: readonly LogCabinRound[]): LogCabinWarning[] {
+  if (design.trimAfter === 'never') return [];
+  const { grid, sides } = design;
+  const off = rounds.flatMap(({ number, centerSeamToEdge }) => {
+    const largest = sides
+      .map((side) => beyondGrid(centerSeamToEdge[side], grid))
+      .reduce((most, by) => (by.compareTo(most) > 0 ? by : most), length(0));
+    return largest.sign() > 0 ? [{ number, by: largest }] : [];
+  });
+  const [first] = off;
+  if (first === undefined) return [];
+  const by = off.reduce((most, each) => (each.by.compareTo(most) > 0 ? each.by : most), first.by);
+  const numbers = off.map(({ number }) => number).join(', ');
+  return [warn('trim-off-grid', 'grid', { rounds: numbers, by, grid })];
+}
+
+/** What a person should know before cutting a design that can be sewn. */
+export const logCabinWarnings = (
+  design: LogCabinDesign,
+  rounds: readonly LogCabinRound[],
+): readonly LogCabinWarning[] => [
+  ...warnOfSizes(design),
+  ...warnOfLogs(design),
+  ...warnOfTrims(design, rounds),
+];

@@ -1,0 +1,56 @@
+import type { MarkRole } from './marks.js';
+
+/** SVG presentation attributes: they look right alone, and any style sheet overrides them. */
+export type Look = Readonly<Record<string, string | number>>;
+
+const INK = 'currentColor';
+const ACCENT = '#b3261e';
+const line = (stroke: string, width: number): Look => ({
+  fill: 'none',
+  stroke,
+  'stroke-width': width,
+  'vector-effect': 'non-scaling-stroke',
+});
+
+/** Fabrics on white paper; each also has a hatch of its own. */
+export const TINTS: readonly string[] = [
+  '#f3e3c3',
+  '#b8cbd9',
+  '#edc9bd',
+  '#c9d6b5',
+  '#d6c6de',
+  '#f2dfa0',
+  '#b5d6cf',
+  '#d9d3ca',
+];
+
+export const pathLooks: Readonly<Record<MarkRole, Look>> = {
+  fabric: { stroke: INK, 'stroke-width': 1, 'vector-effect': 'non-scaling-stroke' },
+  hatch: { ...line(INK, 0.6), opacity: 0.35 },
+  waste: { fill: '#fff', opacity: 0.75 },
+  outline: line(INK, 1.5),
+  ruler: {
+    fill: ACCENT,
+    'fill-opacity': 0.06,
+    stroke: ACCENT,
+    'stroke-width': 1,
+    'vector-effect': 'non-scaling-stroke',
+  },
+  'raw-edge': line(INK, 1.5),
+  'finished-edge': { ...line(INK, 1), 'stroke-dasharray': '5 3' },
+  seam: line(INK, 1),
+  'center-seam': line(INK, 2.5),
+  'trim-line': line(ACCENT, 2.5),
+  'ruler-line': line(ACCENT, 1.25),
+  diagonal: { ...line(ACCENT, 1), 'stroke-dasharray': '2 3' },
+  measure: line(INK, 0.9),
+  extension: { ...line(INK, 0.6), opacity: 0.5 },
+  scale: line(INK, 0.8),
+  order: line(INK, 1),
+  cut: { ...line(ACCENT, 1.5), fill: '#fff' },
+  hold: { ...line(ACCENT, 1), 'stroke-dasharray': '3 3' },
+};
+
+/** The color of a role's text. */
+export const textColor = (role: MarkRole): string =>
+  role === 'cut' || role === 'hold' ? ACCENT : INK;

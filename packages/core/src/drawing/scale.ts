@@ -1,0 +1,71 @@
+import { runsAcross, type Side } from '../plan/side.js';
+import { type Dot, pathThrough } from './geometry.js';
+
+/** What a ruled edge counts. */
+export type ScaleUnit = 'inches' | 'centimeters';
+
+interface Ruling {
+  /** Inches in a unit. */
+  readonly unit: number;
+  /** Marks a unit, from coarse to fine, with their heights in heights of text. */
+  readonly marks: readonly { readonly parts: number; readonly height: number }[];
+}
+
+const rulings: Readonly<Record<ScaleUnit, Ruling>> = {
+  inches: {
+    unit: 1,
+    marks: [
+      { parts: 1, height: 0.6 },
+      { parts: 2, height: 0.4 },
+      { parts: 4, height: 0.28 },
+      { parts: 8, height: 0.18 },
+    ],
+  },
+  centimeters: {
+    unit: 1 / 2.54,
+    marks: [
+      { parts: 1, height: 0.6 },
+      { parts: 2, height: 0.35 },
+      { parts: 10, height: 0.18 },
+    ],
+  },
+};
+
+/** Figures stand at every unit, or at every second, fifth, tenth where they would crowd. */
+const EVERY = [1, 2, 5, 10, 20, 50, 100];
+
+/**
+ * The marks and figures along a ruled edge. Marks closer than a sixth of the text's height are left
+ * out: on a screen they would be a gray band.
+ */
+export function scaleMarks(
+  from: Dot,
+  to: Dot,
+  toward: Side,
+  text: number,
+  scaleUnit: ScaleUnit,
+): { readonly ticks: string; readonly figures: readonly { at: Dot; count: number }[] } {
+  const { unit, marks } = rulings[scaleUnit];
+  const extent = Math.hypot(to.x - from.x, to.y - from.y);
+  const along = { x: (to.x - from.x) / extent, y: (to.y - from.y) / extent };
+  const sign = toward === 'top' || toward === 'left' ? -1 : 1;
+  const out = runsAcross(toward) ? { x: 0, y: sign } : { x: sign, y: 0 };
+  const dot = (distance: number, height: number): Dot => ({
+    x: from.x + along.x * distance + out.x * height,
+    y: from.y + along.y * distance + out.y * height,
+  });
+  const shown = marks.filter(({ parts }) => unit / parts > text / 6);
+  const finest = shown.at(-1)?.parts ?? 1;
+  const ticks: string[] = [];
+  for (let index = 0; index * (unit / finest) <= extent + 1e-9; index += 1) {
+    const height = shown.find(({ parts }) => (index * parts) % finest === 0)?.height ?? 0.6;
+    const distance = (index * unit) / finest;
+    ticks.push(pathThrough([dot(distance, 0), dot(distance, height * text)]));
+  }
+  const every = EVERY.find((count) => count * unit > text * 1.6) ?? 100;
+  const figures: { at: Dot; count: number }[] = [];
+  for (let count = every; count * unit < extent - text / 3; count += every) {
+    figures.push({ at: dot(count * unit, text), count });
+  }
+  return { ticks: ticks.join(''), figures };
+}
