@@ -1,13 +1,20 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-const source = (name: string) =>
-  fileURLToPath(new URL(`packages/${name}/src/index.ts`, import.meta.url));
+const source = (path: string) => fileURLToPath(new URL(`packages/${path}`, import.meta.url));
 
 export default defineConfig({
-  resolve: { alias: { '@eighths/core': source('core'), '@eighths/widget': source('widget') } },
+  // Tests read the source: a failure names its line, and nothing has to be built first.
+  resolve: {
+    alias: [
+      { find: /^@eighths\/core$/, replacement: source('core/src/index.ts') },
+      { find: /^@eighths\/widget$/, replacement: source('widget/src/index.ts') },
+      { find: /^@eighths\/widget\/define\.js$/, replacement: source('widget/src/define.ts') },
+    ],
+  },
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/support/equalLengths.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -9,21 +9,23 @@ export function mixedText(numerator: bigint, denominator: bigint): string {
   return whole === 0n ? `${part}/${denominator}` : `${whole} ${part}/${denominator}`;
 }
 
-const factorText = ({ n, d }: Rational): string =>
-  d === 1n ? (n === 1n ? '' : n.toString()) : `${n}/${d}`;
+/** coefficient · √radicand without its sign. */
+function termText({ n, d }: Rational, radicand: bigint): string {
+  if (radicand === 1n) return mixedText(n, d);
+  const factor = d === 1n ? `${n}` : `${n}/${d}`;
+  return `${factor === '1' ? '' : factor}√${radicand}`;
+}
 
 /** An exact number in inches as a text that reads back to the same number: `5√2 - 1/2`, `-12 2/3`. */
-export function exactText({ rational, roots }: Exact): string {
-  const terms = roots.map(({ coefficient, radicand }) => ({
-    negative: coefficient.s < 0n,
-    text: `${factorText(coefficient)}√${radicand}`,
-  }));
-  if (rational.n !== 0n || terms.length === 0) {
-    terms.push({ negative: rational.s < 0n, text: mixedText(rational.n, rational.d) });
-  }
-  return terms
-    .map(({ negative, text }, index) =>
-      index === 0 ? `${negative ? '-' : ''}${text}` : `${negative ? ' - ' : ' + '}${text}`,
-    )
-    .join('');
+export function exactText(value: Exact): string {
+  // The rational part stands last: 10 1/2 + √2 would look like a mixed number with a root.
+  const terms = [...value].sort((a, b) => (a.radicand < b.radicand ? 1 : -1));
+  return (
+    terms.reduce((text, { coefficient, radicand }) => {
+      const sign = coefficient.s < 0n ? '-' : '+';
+      const size = termText(coefficient, radicand);
+      if (text !== '') return `${text} ${sign} ${size}`;
+      return sign === '-' ? `-${size}` : size;
+    }, '') || '0'
+  );
 }

@@ -1,3 +1,4 @@
+import { refuseChoice } from './choice.js';
 import { mixedText } from './exactText.js';
 import {
   type FractionInput,
@@ -10,6 +11,10 @@ import { spokenText, type UnitWords } from './spoken.js';
 
 /** The unit a length is written in; `ft-in` is feet and inches. */
 export type WrittenUnit = 'in' | 'ft-in' | 'yd' | 'mm' | 'cm' | 'm';
+
+type Style = 'unicode' | 'ascii' | 'decimal' | 'spoken';
+
+const STYLES: readonly Style[] = ['unicode', 'ascii', 'decimal', 'spoken'];
 
 /** How a length is written. */
 export interface FormatOptions {
@@ -25,14 +30,15 @@ export interface FormatOptions {
   readonly mode?: Rounding;
   /**
    * `unicode` (`10½`, the default), `ascii` (`10 1/2`), `decimal` (`10.5`) or `spoken` (`10 and a
-   * half inches`). Metric units are written as decimals in each of them.
+   * half inches`). Metric units are written as decimals in each of them, and so is what is spoken in
+   * another language than English.
    */
-  readonly style?: 'unicode' | 'ascii' | 'decimal' | 'spoken';
+  readonly style?: Style;
   /** A BCP 47 tag for the decimal sign, and for a spoken unit; default `en`. */
   readonly locale?: string;
   /**
-   * What is said of a value that had to be rounded: `mark` (default) puts ≈ before it (`about`, when
-   * spoken), `exact` puts the exact inches behind it in parentheses.
+   * What is said of a value that had to be rounded: `mark` (default) puts ≈ before it (`~` in ASCII,
+   * `about` when spoken in English), `exact` puts the exact inches behind it in parentheses.
    */
   readonly rounded?: 'mark' | 'exact';
 }
@@ -53,15 +59,6 @@ const isMetric = (unit: WrittenUnit): unit is Metric => unit in metricPlaces;
 const metricPlaces: Readonly<Record<Metric, number>> = { mm: 1, cm: 2, m: 2 };
 const DECIMAL_PLACES = 4;
 const FINEST_INCH = length('1/64');
-
-const words: Readonly<Record<WrittenUnit, UnitWords>> = {
-  in: { one: 'inch', several: 'inches', article: 'an' },
-  'ft-in': { one: 'inch', several: 'inches', article: 'an' },
-  yd: { one: 'yard', several: 'yards', article: 'a' },
-  mm: { one: 'millimeter', several: 'millimeters', article: 'a' },
-  cm: { one: 'centimeter', several: 'centimeters', article: 'a' },
-  m: { one: 'meter', several: 'meters', article: 'a' },
-};
 
 /** Fractions that Unicode has a glyph for, and that people at a cutting table meet. */
 const GLYPHS: Readonly<Record<string, string>> = {
@@ -88,9 +85,20 @@ function unicodeText(numerator: bigint, denominator: bigint): string {
   return `${whole}${whole === '' ? '' : '\u00a0'}${part.replace('/', '⁄')}`;
 }
 
-function decimalSign(locale: string): string {
-  const parts = new Intl.NumberFormat(locale).formatToParts(0.5);
-  return parts.find(({ type }) => type === 'decimal')?.value ?? '.';
+/** The part of a number as a locale writes it, in the digits 0 to 9. */
+function localePart(
+  locale: string,
+  type: 'decimal' | 'unit',
+  value: number,
+  options?: Intl.NumberFormatOptions,
+): string | undefined {
+  let format: Intl.NumberFormat;
+  try {
+    format = new Intl.NumberFormat(locale, { ...options, numberingSystem: 'latn' });
+  } catch {
+    return refuseChoice('locale', locale, ['language tags such as en or de-CH']);
+  }
+  return format.formatToParts(value).find((part) => part.type === type)?.value;
 }
 
 /** The most decimal places that an exact decimal may take before it is rounded. */
@@ -105,7 +113,7 @@ function decimalText({ n, d }: FractionInput, locale: string): string {
   }
   const digits = ((n * power) / d).toString().padStart(places + 1, '0');
   if (places === 0) return digits;
-  return `${digits.slice(0, -places)}${decimalSign(locale)}${digits.slice(-places)}`;
+  return `${digits.slice(0, -places)}${localePart(locale, 'decimal', 0.5) ?? '.'}${digits.slice(-places)}`;
 }
 
 const stepFor = (unit: WrittenUnit, decimal: boolean): Length => {
@@ -117,7 +125,7 @@ function isShortDecimal({ d }: FractionInput): boolean {
   return 10n ** BigInt(EXACT_PLACES) % d === 0n;
 }
 
-/** The value as it will be shown: itself where it can be written exactly, else a multiple of a step. */
+/** The value as it will be shown: on the grid if one is given, and so that it can be written. */
 function shownValue(
   exact: Length,
   unit: WrittenUnit,
@@ -125,17 +133,20 @@ function shownValue(
   options: FormatOptions,
 ): Length {
   const mode = options.mode ?? 'nearest';
-  if (options.grid !== undefined) return exact.toGrid(options.grid, mode);
-  const fraction = exact.dividedBy(oneOf[unit]).toFraction();
+  const value = options.grid === undefined ? exact : exact.toGrid(options.grid, mode);
+  const fraction = value.dividedBy(oneOf[unit]).toFraction();
   const writable = fraction !== undefined && (!decimal || isShortDecimal(fraction));
-  return writable ? exact : exact.toGrid(stepFor(unit, decimal), mode);
+  return writable ? value : value.toGrid(stepFor(unit, decimal), mode);
 }
 
+const isEnglish = (locale: string): boolean => /^en\b/i.test(locale);
+
 /**
- * A length in writing. Rounded at most once, to `grid`, in the direction of `mode`; a rounded value
- * never passes for an exact one. Inches stand bare, as `length()` reads them; other units are named.
+ * A length in writing. Rounded to `grid` in the direction of `mode` (and on to a decimal that can be
+ * written, where a grid such as 1/3 has none); a rounded value never passes for an exact one. Inches
+ * stand bare, as `length()` reads them; other units are named.
  *
- * @throws EighthsError `length-syntax`, or `length-step` for a grid that is none.
+ * @throws EighthsError `length-syntax`, `length-step` for a grid that is none, or `unknown-choice`.
  * @example
  * formatLength('10 1/2'); // '10½'
  * formatLength('10 1/2', { style: 'spoken' }); // '10 and a half inches'
@@ -146,90 +157,79 @@ export function formatLength(input: LengthInput, options: FormatOptions = {}): s
   const unit = options.unit ?? 'in';
   const style = options.style ?? 'unicode';
   const locale = options.locale ?? 'en';
-  const decimal =
-    isMetric(unit) || style === 'decimal' || (style === 'spoken' && !locale.startsWith('en'));
+  if (!Object.hasOwn(oneOf, unit)) refuseChoice('unit', unit, Object.keys(oneOf));
+  if (!STYLES.includes(style)) refuseChoice('style', style, STYLES);
+  const english = style === 'spoken' && isEnglish(locale);
+  const decimal = isMetric(unit) || style === 'decimal' || (style === 'spoken' && !english);
+
   const exact = length(input);
   const shown = shownValue(exact, unit, decimal, options);
-  const text = written(shown, unit, style, locale, decimal);
+  const minus = shown.sign() < 0 ? (english ? 'minus ' : '-') : '';
+  const size = shown.sign() < 0 ? shown.negated() : shown;
+  const text = minus + written(size, unit, { style, locale, decimal });
   if (shown.equals(exact)) return text;
   if (options.rounded === 'exact') return `${text} (exactly ${exact})`;
-  return `${style === 'spoken' ? 'about' : '≈'} ${text}`;
+  return `${english ? 'about' : style === 'ascii' ? '~' : '≈'} ${text}`;
 }
 
-function written(
-  shown: Length,
-  unit: WrittenUnit,
-  style: NonNullable<FormatOptions['style']>,
-  locale: string,
-  decimal: boolean,
-): string {
-  const minus = shown.sign() < 0 ? (style === 'spoken' ? 'minus ' : '-') : '';
-  const size = shown.sign() < 0 ? shown.negated() : shown;
-  return minus + unsigned(size, unit, style, locale, decimal);
+/** What is settled of a writing before a number is looked at. */
+interface Writing {
+  readonly style: Style;
+  readonly locale: string;
+  readonly decimal: boolean;
 }
 
-/** Feet as a whole number, and the inches over. */
-function feetAndInches(size: Length): { feet: Length; inches: Length } {
-  const feet = size.dividedBy(12).toGrid(1, 'down');
-  return { feet, inches: size.minus(feet.times(12)) };
-}
-
-function unsigned(
-  size: Length,
-  unit: WrittenUnit,
-  style: NonNullable<FormatOptions['style']>,
-  locale: string,
-  decimal: boolean,
-): string {
-  if (unit === 'ft-in') {
-    const { feet, inches } = feetAndInches(size);
-    const rest = (): string => unsigned(inches, 'in', style, locale, decimal);
-    if (style === 'spoken') {
-      if (feet.sign() === 0) return rest();
-      const feetText = `${feet} ${feet.equals(1) ? 'foot' : 'feet'}`;
-      return inches.sign() === 0 ? feetText : `${feetText} ${rest()}`;
-    }
-    const [foot, inch] = style === 'unicode' ? ['′', '″'] : ["'", '"'];
-    if (feet.sign() === 0) return `${rest()}${inch}`;
-    return inches.sign() === 0 ? `${feet}${foot}` : `${feet}${foot} ${rest()}${inch}`;
-  }
+/** A length that is not negative. */
+function written(size: Length, unit: WrittenUnit, writing: Writing): string {
+  if (unit === 'ft-in') return feetAndInches(size, writing);
   const fraction = size.dividedBy(oneOf[unit]).toFraction();
   // Only irrational lengths have none, and those were moved to a grid.
   if (fraction === undefined) return size.toString();
-  const { n, d } = fraction;
-  if (style === 'spoken') return spoken(fraction, unit, locale, decimal);
-  const number = decimal
-    ? decimalText(fraction, locale)
-    : style === 'ascii'
-      ? mixedText(n, d)
-      : unicodeText(n, d);
-  return unit === 'in' ? number : `${number}\u00a0${unit}`;
+  if (writing.style === 'spoken') return spoken(fraction, unit, writing);
+  const number = numberText(fraction, writing);
+  if (unit === 'in') return number;
+  return `${number}${writing.style === 'ascii' ? ' ' : '\u00a0'}${unit}`;
 }
 
-const localeUnits = {
-  in: 'inch',
-  'ft-in': 'inch',
-  yd: 'yard',
-  mm: 'millimeter',
-  cm: 'centimeter',
-  m: 'meter',
-} as const;
+function numberText(fraction: FractionInput, { style, locale, decimal }: Writing): string {
+  if (decimal) return decimalText(fraction, locale);
+  const { n, d } = fraction;
+  return style === 'ascii' ? mixedText(n, d) : unicodeText(n, d);
+}
 
-function spoken(
-  fraction: FractionInput,
-  unit: WrittenUnit,
-  locale: string,
-  decimal: boolean,
-): string {
+function feetAndInches(size: Length, writing: Writing): string {
+  const feet = size.dividedBy(12).toGrid(1, 'down');
+  const inches = size.minus(feet.times(12));
+  const rest = written(inches, 'in', writing);
+  if (writing.style === 'spoken') {
+    if (feet.sign() === 0) return rest;
+    const feetText = spoken({ s: 1n, n: BigInt(feet.toString()), d: 1n }, 'ft', writing);
+    if (inches.sign() === 0) return feetText;
+    const join = inches.compareTo(1) < 0 && isEnglish(writing.locale) ? ' and ' : ' ';
+    return feetText + join + rest;
+  }
+  const [foot, inch] = writing.style === 'unicode' ? ['′', '″'] : ["'", '"'];
+  if (feet.sign() === 0) return `${rest}${inch}`;
+  return inches.sign() === 0 ? `${feet}${foot}` : `${feet}${foot} ${rest}${inch}`;
+}
+
+type SpokenUnit = Exclude<WrittenUnit, 'ft-in'> | 'ft';
+
+const words: Readonly<Record<SpokenUnit, UnitWords>> = {
+  in: { one: 'inch', several: 'inches', article: 'an' },
+  ft: { one: 'foot', several: 'feet', article: 'a' },
+  yd: { one: 'yard', several: 'yards', article: 'a' },
+  mm: { one: 'millimeter', several: 'millimeters', article: 'a' },
+  cm: { one: 'centimeter', several: 'centimeters', article: 'a' },
+  m: { one: 'meter', several: 'meters', article: 'a' },
+};
+
+function spoken(fraction: FractionInput, unit: SpokenUnit, { locale, decimal }: Writing): string {
+  const { one, several } = words[unit];
   if (!decimal) return spokenText(fraction.n, fraction.d, words[unit]);
   const number = decimalText(fraction, locale);
-  if (locale.startsWith('en'))
-    return `${number} ${number === '1' ? words[unit].one : words[unit].several}`;
-  const parts = new Intl.NumberFormat(locale, {
-    style: 'unit',
-    unit: localeUnits[unit],
-    unitDisplay: 'long',
-  }).formatToParts(Number(fraction.n) / Number(fraction.d));
-  const name = parts.find(({ type }) => type === 'unit')?.value ?? unit;
-  return `${number} ${name}`;
+  if (isEnglish(locale)) return `${number} ${number === '1' ? one : several}`;
+  const value = Number(fraction.n) / Number(fraction.d);
+  const name = localePart(locale, 'unit', value, { style: 'unit', unit: one, unitDisplay: 'long' });
+  return `${number} ${name ?? unit}`;
 }

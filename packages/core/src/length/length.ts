@@ -1,9 +1,10 @@
 import { fail } from '../errors/error.js';
 import type { Exact } from '../number/exact.js';
 import * as exact from '../number/exact.js';
-import { isZero, type Rational, rational } from '../number/rational.js';
+import { isZero, multiply, numerator, type Rational, rational } from '../number/rational.js';
+import { refuseChoice } from './choice.js';
 import { exactText } from './exactText.js';
-import { type ReadOptions, readLength, refuse } from './read.js';
+import { bareUnit, type ReadOptions, readLength, refuse } from './read.js';
 
 /** A fraction s · n / d with s = ±1, in whole numbers. */
 export interface FractionInput {
@@ -19,7 +20,6 @@ export type LengthInput = Length | FractionInput | number | bigint | string;
 export type Rounding = 'up' | 'down' | 'nearest';
 
 const half = exact.fromRational(rational(1n, 2n));
-const minusOne = exact.fromRational(rational(-1n));
 
 /**
  * An exact length in inches: a rational number, or a sum with rational multiples of square roots.
@@ -47,7 +47,7 @@ export class Length {
   }
 
   minus(other: LengthInput): Length {
-    return new Length(exact.add(this.#exact, exact.negate(exactOf(other))));
+    return new Length(exact.subtract(this.#exact, exactOf(other)));
   }
 
   times(factor: LengthInput): Length {
@@ -56,14 +56,13 @@ export class Length {
 
   /** @throws EighthsError `length-divisor` where the divisor is zero or holds a root. */
   dividedBy(divisor: LengthInput): Length {
-    const { rational: value, roots } = exactOf(divisor);
-    if (roots.length > 0 || isZero(value)) {
-      const values = { divisor: length(divisor) };
+    const value = rationalOf(divisor);
+    if (value === undefined || isZero(value)) {
       fail(
         'length-divisor',
         'divisor',
-        values,
-        'A length can be divided by a number other than 0 and without a root, not by {divisor}.',
+        { divisor: length(divisor) },
+        'A divisor is a number other than 0 without a root, not {divisor}.',
       );
     }
     return new Length(exact.divide(this.#exact, value));
@@ -75,7 +74,7 @@ export class Length {
 
   /** −1 where this is shorter than the other, 0 where they are equal, 1 where it is longer. Exact. */
   compareTo(other: LengthInput): -1 | 0 | 1 {
-    return this.minus(other).sign();
+    return exact.compare(this.#exact, exactOf(other));
   }
 
   equals(other: LengthInput): boolean {
@@ -97,28 +96,29 @@ export class Length {
   toGrid(step: LengthInput, rounding: Rounding): Length {
     const size = stepOf(step);
     const steps = exact.divide(this.#exact, size);
-    const count =
-      rounding === 'down'
-        ? exact.floor(steps)
-        : rounding === 'nearest'
-          ? exact.floor(exact.add(steps, half))
-          : -exact.floor(exact.multiply(steps, minusOne));
-    return new Length(
-      exact.multiply(exact.fromRational(rational(count)), exact.fromRational(size)),
-    );
+    const multiple = (count: bigint): Length =>
+      new Length(exact.fromRational(multiply(size, rational(count))));
+    switch (rounding) {
+      case 'up':
+        return multiple(exact.ceiling(steps));
+      case 'down':
+        return multiple(exact.floor(steps));
+      case 'nearest':
+        return multiple(exact.floor(exact.add(steps, half)));
+      default:
+        return refuseChoice('rounding', rounding, ['up', 'down', 'nearest']);
+    }
   }
 
   /** Whether this is a whole number of steps. */
   isOnGrid(step: LengthInput): boolean {
-    const { rational: steps, roots } = exact.divide(this.#exact, stepOf(step));
-    return roots.length === 0 && steps.d === 1n;
+    return exact.isWhole(exact.divide(this.#exact, stepOf(step)));
   }
 
   /** The fraction this is, or undefined where it holds a root. */
   toFraction(): FractionInput | undefined {
-    if (this.#exact.roots.length > 0) return undefined;
-    const { s, n, d } = this.#exact.rational;
-    return { s, n, d };
+    const value = exact.toRational(this.#exact);
+    return value && { s: value.s, n: value.n, d: value.d };
   }
 
   /** The nearest double, within one unit in its last place. For drawing and charts only. */
@@ -143,58 +143,59 @@ export class Length {
     return this.toString();
   }
 
-  /** @internal */
-  static exactOf(value: Length): Exact {
-    return value.#exact;
-  }
-
-  /** @internal Whether this copy of the package made the value. */
-  static isOwn(value: object): value is Length {
-    return #exact in value;
+  /** @internal The number in it, where this copy of the package made the value. */
+  static exactOf(value: object): Exact | undefined {
+    return #exact in value ? value.#exact : undefined;
   }
 }
 
+const rationalOf = (input: LengthInput): Rational | undefined => exact.toRational(exactOf(input));
+
 function stepOf(step: LengthInput): Rational {
-  const { rational: size, roots } = exactOf(step);
-  if (roots.length > 0 || size.n === 0n || size.s < 0n) {
+  const size = rationalOf(step);
+  if (size === undefined || numerator(size) <= 0n) {
     fail(
       'length-step',
       'step',
       { step: length(step) },
-      'A grid needs a step above 0 and without a root, such as 1/8, not {step}.',
+      'A step is a number above 0 without a root, such as 1/8, not {step}.',
     );
   }
   return size;
 }
 
-function exactOfObject(value: object, options?: ReadOptions): Exact {
-  if (Length.isOwn(value)) return Length.exactOf(value);
+function exactOfObject(value: object, options: ReadOptions): Exact {
+  const own = Length.exactOf(value);
+  if (own !== undefined) return own;
   if ('s' in value && 'n' in value && 'd' in value) {
     const { s, n, d } = value;
     if (typeof s === 'bigint' && typeof n === 'bigint' && typeof d === 'bigint') {
       if (d === 0n) refuse(`${s * n}/0`, 0, 'zero-denominator');
-      return exact.fromRational(rational(s * n, d));
+      return exact.fromRational(multiply(rational(s * n, d), bareUnit(options)));
     }
   }
-  // A length that another copy of this package made.
+  // A length that another copy of this package made; it writes itself in inches.
   if ('toJSON' in value && typeof value.toJSON === 'function') {
     const text: unknown = value.toJSON();
-    if (typeof text === 'string') return readLength(text, options);
+    if (typeof text === 'string') return readLength(text, {});
   }
   return refuse('', 0, 'wrong-kind');
 }
 
-function exactOf(input: LengthInput, options?: ReadOptions): Exact {
+function exactOf(input: LengthInput, options: ReadOptions = {}): Exact {
   switch (typeof input) {
     case 'string':
       return readLength(input, options);
     case 'number':
+      if (Number.isSafeInteger(input)) {
+        return exact.fromRational(multiply(rational(BigInt(input)), bareUnit(options)));
+      }
       if (!Number.isFinite(input)) refuse(String(input), 0, 'not-finite');
       return readLength(String(input), { ...options, decimal: '.' });
     case 'bigint':
       return readLength(String(input), options);
     case 'object':
-      if (input !== null) return exactOfObject(input);
+      if (input !== null) return exactOfObject(input, options);
   }
   return refuse('', 0, 'wrong-kind');
 }
@@ -223,13 +224,13 @@ export const length = (input: LengthInput, options?: ReadOptions): Length =>
  * squareRoot(2).times(5).plus('1/2').toString(); // '5√2 + 1/2'
  */
 export function squareRoot(radicand: LengthInput): Length {
-  const { rational: value, roots } = exactOf(radicand);
-  if (roots.length > 0 || value.s * value.n < 0n) {
+  const value = rationalOf(radicand);
+  if (value === undefined || numerator(value) < 0n) {
     fail(
       'length-root',
       'radicand',
       { radicand: length(radicand) },
-      'A square root needs a number of at least 0 without roots, not {radicand}.',
+      'A square root is taken of a number of at least 0 without a root, not {radicand}.',
     );
   }
   return Length.of(exact.squareRootOf(value));

@@ -17,18 +17,18 @@ export const inchesIn: Readonly<Record<LengthUnit, Rational>> = {
 };
 
 /** The ways people write a unit, in lower case, without the dot that may follow. */
-const spellings: Readonly<Record<LengthUnit, readonly string[]>> = {
-  in: ['in', 'inch', 'inches', '"'],
-  ft: ['ft', 'foot', 'feet', "'"],
-  yd: ['yd', 'yds', 'yard', 'yards'],
-  mm: ['mm', 'millimeter', 'millimeters', 'millimetre', 'millimetres'],
-  cm: ['cm', 'centimeter', 'centimeters', 'centimetre', 'centimetres'],
-  m: ['m', 'meter', 'meters', 'metre', 'metres'],
+const spellings: Readonly<Record<LengthUnit, string>> = {
+  in: 'in inch inches "',
+  ft: "ft foot feet '",
+  yd: 'yd yds yard yards',
+  mm: 'mm millimeter millimeters millimetre millimetres',
+  cm: 'cm centimeter centimeters centimetre centimetres',
+  m: 'm meter meters metre metres',
 };
 
 const bySpelling: ReadonlyMap<string, LengthUnit> = new Map(
   (Object.keys(spellings) as LengthUnit[]).flatMap((unit) =>
-    spellings[unit].map((spelling): [string, LengthUnit] => [spelling, unit]),
+    spellings[unit].split(' ').map((spelling): [string, LengthUnit] => [spelling, unit]),
   ),
 );
 

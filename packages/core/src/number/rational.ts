@@ -1,15 +1,19 @@
-import Fraction from 'fraction.js';
+/** An exact rational number in lowest terms, s · n / d with s = ±1, n ≥ 0 and d > 0. */
+export interface Rational {
+  readonly s: bigint;
+  readonly n: bigint;
+  readonly d: bigint;
+}
 
-/**
- * An exact rational number in lowest terms, s · n / d with s = ±1, n ≥ 0 and d > 0.
- *
- * Read-only on purpose. This is the only file that knows which library does the sums.
- */
-export type Rational = Readonly<Pick<Fraction, 's' | 'n' | 'd' | 'add' | 'mul' | 'div' | 'neg'>>;
+const size = (value: bigint): bigint => (value < 0n ? -value : value);
 
 /** `numerator / denominator`; the denominator must not be zero. */
-export const rational = (numerator: bigint, denominator = 1n): Rational =>
-  new Fraction(numerator, denominator);
+export function rational(numerator: bigint, denominator = 1n): Rational {
+  const [n, d] = [size(numerator), size(denominator)];
+  let [divisor, rest] = [n, d];
+  while (rest > 0n) [divisor, rest] = [rest, divisor % rest];
+  return { s: numerator < 0n === denominator < 0n ? 1n : -1n, n: n / divisor, d: d / divisor };
+}
 
 export const zero = rational(0n);
 export const one = rational(1n);
@@ -17,11 +21,21 @@ export const one = rational(1n);
 export const numerator = (value: Rational): bigint => value.s * value.n;
 export const isZero = (value: Rational): boolean => value.n === 0n;
 
-export const add = (a: Rational, b: Rational): Rational => a.add(b);
-export const multiply = (a: Rational, b: Rational): Rational => a.mul(b);
+export const add = (a: Rational, b: Rational): Rational =>
+  rational(numerator(a) * b.d + numerator(b) * a.d, a.d * b.d);
+export const subtract = (a: Rational, b: Rational): Rational =>
+  rational(numerator(a) * b.d - numerator(b) * a.d, a.d * b.d);
+export const multiply = (a: Rational, b: Rational): Rational =>
+  rational(numerator(a) * numerator(b), a.d * b.d);
 /** The divisor must not be zero. */
-export const divide = (a: Rational, b: Rational): Rational => a.div(b);
-export const negate = (value: Rational): Rational => value.neg();
+export const divide = (a: Rational, b: Rational): Rational =>
+  rational(numerator(a) * b.d, a.d * numerator(b));
+
+/** Below 0 where a < b, 0 where they are equal, above 0 where a > b; nothing is brought to lowest terms. */
+export const compare = (a: Rational, b: Rational): -1 | 0 | 1 => {
+  const [left, right] = [numerator(a) * b.d, numerator(b) * a.d];
+  return left < right ? -1 : left > right ? 1 : 0;
+};
 
 /** The greatest whole number that is not greater than a / b, for b > 0. */
 export function floorDivide(a: bigint, b: bigint): bigint {

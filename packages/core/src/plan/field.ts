@@ -30,13 +30,39 @@ function readAt(input: LengthInput, field: string): Length {
 }
 
 /**
+ * A length that has to be a fraction, such as a grid's step.
+ *
+ * @throws EighthsError `length-with-root`
+ */
+export function rationalField(value: Length, field: string): Length {
+  if (value.toFraction() === undefined) {
+    fail(
+      'length-with-root',
+      field,
+      { value },
+      'A length without a root is needed here, such as 3 1/2, not {value}.',
+    );
+  }
+  return value;
+}
+
+/** What was given, as a text; not every object has one. */
+function textOf(input: unknown): string {
+  try {
+    return String(input);
+  } catch {
+    return 'an object';
+  }
+}
+
+/**
  * A whole number within limits.
  *
  * @throws EighthsError `not-a-count`
  */
 export function countField(input: number, field: string, least: number, most: number): number {
   if (!Number.isInteger(input) || input < least || input > most) {
-    const value = typeof input === 'number' ? input : String(input);
+    const value = typeof input === 'number' ? input : textOf(input);
     fail(
       'not-a-count',
       field,
@@ -61,11 +87,26 @@ export function choiceField<Choice extends string>(
     fail(
       'unknown-choice',
       field,
-      { value: String(input), choices: choices.join(', ') },
+      { value: textOf(input), choices: choices.join(', ') },
       '“{value}” is not known here. Use one of: {choices}.',
     );
   }
   return input;
+}
+
+/**
+ * Yes or no.
+ *
+ * @throws EighthsError `wrong-kind`
+ */
+export function booleanField(input: boolean, field: string): boolean {
+  if (typeof input === 'boolean') return input;
+  return fail(
+    'wrong-kind',
+    field,
+    { expected: 'true or false' },
+    'True or false is needed here, without quotes.',
+  );
 }
 
 /**
@@ -75,7 +116,7 @@ export function choiceField<Choice extends string>(
  * @throws EighthsError `wrong-kind` or `unknown-field`
  */
 export function checkFields(input: object, field: string, known: readonly string[]): void {
-  if (typeof input !== 'object' || input === null) {
+  if (typeof input !== 'object' || input === null || Array.isArray(input)) {
     fail(
       'wrong-kind',
       field,

@@ -1,0 +1,116 @@
+// What a page pays for what it uses, minified and gzipped: `npm run sizes`, after a build.
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { build } from 'vite';
+import { isProgram, root } from './run.mjs';
+
+/**
+ * @typedef {{ what: string, most: number, advice: string } & ({ file: string } | { code: string })} Budget
+ *   `most` in bytes; `file` is a built file as it is, `code` is bundled first, as a page that
+ *   depends on the published packages would
+ */
+
+/** @type {readonly Budget[]} */
+export const budgets = [
+  {
+    what: "import { length } from '@eighths/core'",
+    code: "import { length } from '@eighths/core'; console.log(length('10-1/2').toString());",
+    most: 6_000,
+    advice:
+      'Look for a module that does something when it is merely imported, or for a new import under core/src/length.',
+  },
+  {
+    what: 'packages/widget/dist/eighths.js',
+    file: 'packages/widget/dist/eighths.js',
+    most: 25_000,
+    advice:
+      'Look at what the element imports: words for one language, the core by name, nothing of lit beyond what is used.',
+  },
+];
+
+/**
+ * The code as a page's bundler would make it: one module, minified, what is not used left out.
+ *
+ * @param {string} code
+ */
+async function bundled(code) {
+  const entry = 'virtual:page';
+  const made = await build({
+    configFile: false,
+    logLevel: 'error',
+    // From here `@eighths/core` and lit are found as an outsider's bundler finds them.
+    root: join(root, 'packages', 'widget'),
+    plugins: [
+      {
+        name: 'page',
+        resolveId: (id) => (id === entry ? join(root, 'packages', 'widget', 'page.js') : null),
+        load: (id) => (id.endsWith('page.js') ? code : null),
+      },
+    ],
+    build: {
+      write: false,
+      target: 'es2022',
+      modulePreload: false,
+      rollupOptions: { input: entry },
+    },
+  });
+  const chunks = (Array.isArray(made) ? made : [made])
+    .flatMap((one) => ('output' in one ? one.output : []))
+    .filter((one) => one.type === 'chunk');
+  const modules = chunks
+    .flatMap((chunk) => Object.entries(chunk.modules))
+    .map(([path, { renderedLength }]) => ({ path, length: renderedLength }))
+    .sort((one, other) => other.length - one.length);
+  return { text: chunks.map((chunk) => chunk.code).join(''), modules };
+}
+
+/**
+ * @param {Budget} budget
+ * @returns {Promise<{ bytes: number, modules: readonly { path: string, length: number }[] }>}
+ */
+async function measured(budget) {
+  if ('code' in budget) {
+    const { text, modules } = await bundled(budget.code);
+    return { bytes: gzipSync(text, { level: 9 }).length, modules };
+  }
+  const path = join(root, budget.file);
+  if (!existsSync(path)) throw new Error('not built yet: run `npm run build`');
+  return { bytes: gzipSync(readFileSync(path), { level: 9 }).length, modules: [] };
+}
+
+/**
+ * A module's path in the repository, or in its package.
+ *
+ * @param {string} path
+ */
+const shortened = (path) => path.split('/node_modules/').at(-1)?.replace(`${root}/`, '');
+
+/** Measures everything, prints a table, and resolves to whether all of it is within budget. */
+export async function checkSizes() {
+  const kilobytes = (/** @type {number} */ bytes) => `${(bytes / 1000).toFixed(2)} kB`;
+  const width = Math.max(...budgets.map(({ what }) => what.length));
+  let within = true;
+  for (const budget of budgets) {
+    const name = budget.what.padEnd(width);
+    try {
+      const { bytes, modules } = await measured(budget);
+      const over = bytes > budget.most;
+      console.log(
+        `${name}  ${kilobytes(bytes).padStart(8)} of ${kilobytes(budget.most).padStart(8)}${over ? '  OVER' : ''}`,
+      );
+      within &&= !over;
+      if (!over) continue;
+      console.log(`  ${bytes - budget.most} bytes too many. ${budget.advice}`);
+      for (const { path, length } of modules.slice(0, 6)) {
+        console.log(`  ${String(length).padStart(6)} bytes before minifying: ${shortened(path)}`);
+      }
+    } catch (error) {
+      console.log(`${name}  ${error instanceof Error ? error.message : error}`);
+      within = false;
+    }
+  }
+  return within;
+}
+
+if (isProgram(import.meta) && !(await checkSizes())) process.exitCode = 1;
