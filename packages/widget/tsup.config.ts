@@ -1,4 +1,18 @@
-import { defineConfig } from 'tsup';
+import { readFile } from 'node:fs/promises';
+import { defineConfig, type Options } from 'tsup';
+
+type Plugin = NonNullable<Options['esbuildPlugins']>[number];
+
+/** Takes the indentation out of templates and style sheets; nothing in them depends on it. */
+const withoutIndentation: Plugin = {
+  name: 'without-indentation',
+  setup(build) {
+    build.onLoad({ filter: /widget[\\/]src[\\/].*\.ts$/ }, async ({ path }) => ({
+      contents: (await readFile(path, 'utf8')).replace(/\n\s+/g, '\n'),
+      loader: 'ts',
+    }));
+  },
+};
 
 export default defineConfig([
   // For npm: unbundled modules, with lit and the core left to the page's own bundler.
@@ -19,7 +33,7 @@ export default defineConfig([
     noExternal: [/./],
     minify: true,
     sourcemap: true,
-    define: { 'process.env.NODE_ENV': '"production"' },
+    esbuildPlugins: [withoutIndentation],
     outExtension: () => ({ js: '.js' }),
   },
 ]);

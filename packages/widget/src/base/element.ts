@@ -1,0 +1,209 @@
+import type { EighthsError } from '@eighths/core';
+import { LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
+import { type Messages, messages } from '../messages/messages.js';
+import { type Measures, measuresFor, type Units } from './measures.js';
+import { propertyName } from './names.js';
+import { textOf } from './text.js';
+import { version } from './version.js';
+import { type Voice, voiceOf } from './voice.js';
+
+/** What an element makes of its settings. */
+export interface ElementModel<Field extends string, Plan> {
+  readonly spec: unknown;
+  readonly plan?: Plan;
+  readonly faults: ReadonlyMap<Field, EighthsError>;
+}
+
+/** What `eighths-change` carries: plain JSON. */
+export interface ChangeDetail {
+  /** The payload's schema. */
+  readonly version: 1;
+  readonly spec: unknown;
+  readonly plan: unknown;
+}
+
+/** What `eighths-error` carries: plain JSON. */
+export interface ErrorDetail {
+  readonly code: string;
+  readonly field: string;
+  readonly values: unknown;
+}
+
+/** A pause this long after the last key means that somebody has finished typing. */
+const PAUSE = 700;
+
+const plainJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+
+/** The properties that fields are set by: any value that has a text, under the attribute's name. */
+export const fieldProperties = (fields: readonly string[]): PropertyDeclarations =>
+  Object.fromEntries(
+    fields.map((field) => [
+      propertyName(field),
+      // Attributes are texts already; what a framework sets as a property is read as text later.
+      { attribute: field, converter: (text: string | null) => text ?? undefined },
+    ]),
+  );
+
+/**
+ * What the elements share: settings from attributes, properties and typing; the last good plan; when
+ * an error is shown; the events. A subclass says what its settings come to, and renders.
+ */
+export abstract class EighthsElement<
+  Field extends string,
+  Plan,
+  Model extends ElementModel<Field, Plan>,
+> extends LitElement {
+  static readonly version = version;
+
+  static override properties: PropertyDeclarations = {
+    units: {},
+    hand: {},
+    locked: {},
+    theme: { reflect: true },
+    settled: { state: true },
+  };
+
+  /** `inches` (default) or `metric`. */
+  declare units: string | undefined;
+  /** `right` (default) or `left`: the hand that holds the cutter. */
+  declare hand: string | undefined;
+  /** The names of inputs that the page's author fixes, separated by spaces. */
+  declare locked: string | undefined;
+  /** `light`, `dark` or `auto` (default: as the page). */
+  declare theme: string | undefined;
+  /** Whether the reader has paused, so that what is wrong may be said. */
+  declare protected settled: boolean;
+
+  protected abstract readonly fields: readonly Field[];
+  /** What is not given is filled in. */
+  protected abstract fill(
+    given: Readonly<Partial<Record<Field, string>>>,
+    units: Units,
+  ): Readonly<Record<Field, string>>;
+  protected abstract readModel(
+    settings: Readonly<Record<Field, string>>,
+    measures: Measures,
+  ): Model;
+
+  protected settings: Readonly<Record<Field, string>> | undefined;
+  protected model: Model | undefined;
+  /** Whether the reader has changed anything yet. */
+  protected touched = false;
+  #plan: Plan | undefined;
+  #told: string | undefined;
+  #toldError: string | undefined;
+  #pause: ReturnType<typeof setTimeout> | undefined;
+
+  constructor() {
+    super();
+    this.settled = true;
+  }
+
+  /** The plan of the last settings that could be made; undefined until there is one. */
+  get plan(): Plan | undefined {
+    return this.#plan;
+  }
+
+  protected get messages(): Messages {
+    return messages;
+  }
+
+  protected get shownUnits(): Units {
+    return this.units === 'metric' || this.units === 'cm' ? 'metric' : 'inches';
+  }
+
+  protected get shownHand(): 'left' | 'right' {
+    return this.hand === 'left' ? 'left' : 'right';
+  }
+
+  protected voice(grid = ''): Voice {
+    return voiceOf(this.messages, measuresFor(this.shownUnits, 'en', grid));
+  }
+
+  protected isLocked(field: string): boolean {
+    return (this.locked ?? '').split(/[\s,]+/).includes(field);
+  }
+
+  /** The error to show beside an input: none while somebody is typing. */
+  protected faultAt(field: Field): EighthsError | undefined {
+    return this.settled ? this.model?.faults.get(field) : undefined;
+  }
+
+  /** Whether what is shown belongs to earlier settings. */
+  protected get stale(): boolean {
+    return this.model !== undefined && this.model.plan === undefined;
+  }
+
+  /** What the reader types or chooses. */
+  protected type(field: Field, text: string, pausing = true): void {
+    this.touched = true;
+    // From now on nothing is left to defaults: they would change while the reader types.
+    for (const each of this.fields) {
+      Reflect.set(this, propertyName(each), this.settings?.[each] ?? '');
+    }
+    Reflect.set(this, propertyName(field), text);
+    clearTimeout(this.#pause);
+    this.settled = !pausing;
+    if (pausing) this.#pause = setTimeout(() => this.settle(), PAUSE);
+  }
+
+  /** The reader has paused or left the input. */
+  protected settle(): void {
+    clearTimeout(this.#pause);
+    this.settled = true;
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    clearTimeout(this.#pause);
+  }
+
+  #given(): Partial<Record<Field, string>> {
+    const given: Partial<Record<Field, string>> = {};
+    for (const field of this.fields) {
+      const value: unknown = Reflect.get(this, propertyName(field));
+      if (value !== undefined && value !== null) given[field] = textOf(value);
+    }
+    return given;
+  }
+
+  protected override willUpdate(_changed: PropertyValues): void {
+    this.settings = this.fill(this.#given(), this.shownUnits);
+    this.model = this.readModel(this.settings, this.voice().measures);
+    this.#plan = this.model.plan ?? this.#plan;
+  }
+
+  protected override updated(_changed: PropertyValues): void {
+    const { model } = this;
+    if (model === undefined) return;
+    if (model.plan !== undefined) this.#tellChange(model);
+    else if (this.settled) this.#tellError(model);
+  }
+
+  #tellChange({ spec, plan }: Model): void {
+    const text = JSON.stringify({ spec, plan });
+    const first = this.#told === undefined;
+    this.#toldError = undefined;
+    if (text === this.#told) return;
+    this.#told = text;
+    // What the page itself asked for is no change.
+    if (first) return;
+    const detail: ChangeDetail = { version: 1, spec: plainJson(spec), plan: plainJson(plan) };
+    this.#dispatch('eighths-change', detail);
+  }
+
+  #tellError({ faults }: Model): void {
+    const [error] = faults.values();
+    if (error === undefined) return;
+    const { code, field, values } = error;
+    const detail: ErrorDetail = { code, field, values: plainJson(values) };
+    const text = JSON.stringify(detail);
+    if (text === this.#toldError) return;
+    this.#toldError = text;
+    this.#dispatch('eighths-error', detail);
+  }
+
+  #dispatch(name: string, detail: ChangeDetail | ErrorDetail): void {
+    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
+  }
+}

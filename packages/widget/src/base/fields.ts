@@ -1,0 +1,231 @@
+import { EighthsError, type LengthInput, length } from '@eighths/core';
+import { html, nothing, type TemplateResult } from 'lit';
+import { ifDefined } from 'lit/directives/if-defined.js';
+import { live } from 'lit/directives/live.js';
+import type { MessageName } from '../messages/messages.js';
+import { spokenText } from './measure.js';
+import type { Voice } from './voice.js';
+
+/** What a form's parts need to know of the element they stand in. */
+export interface FormContext<Field extends string> {
+  readonly voice: Voice;
+  readonly settings: Readonly<Record<Field, string>>;
+  /** The error to show at an input, if any. */
+  readonly faultAt: (field: Field) => EighthsError | undefined;
+  readonly isLocked: (field: string) => boolean;
+  readonly type: (field: Field, text: string, pausing?: boolean) => void;
+  readonly settle: () => void;
+}
+
+/** What an input is for. */
+export interface InputOptions {
+  readonly label: string;
+  /** What stands in an empty input: what will be taken for it. */
+  readonly placeholder?: string;
+}
+
+const typedIn = (event: Event): string =>
+  event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement
+    ? event.target.value
+    : '';
+
+const text = (words: string, className: string): TemplateResult =>
+  html`<span class=${className} .textContent=${words}></span>`;
+
+function shownError<Field extends string>(
+  field: Field,
+  { faultAt, voice }: FormContext<Field>,
+): string {
+  const fault = faultAt(field);
+  return fault === undefined ? '' : voice.error(fault);
+}
+
+/** An input's value as it was fixed by the page's author. */
+const fixed = (label: string, value: string): TemplateResult =>
+  html`<div class="field" part="field">${text(label, 'label')}${text(value, 'fixed')}</div>`;
+
+function textField<Field extends string>(
+  field: Field,
+  { label, placeholder }: InputOptions,
+  context: FormContext<Field>,
+  kind: { readonly mode: 'text' | 'numeric'; readonly echo: TemplateResult | typeof nothing },
+  onKey?: (event: KeyboardEvent) => void,
+): TemplateResult {
+  const value = context.settings[field];
+  if (context.isLocked(field)) return fixed(label, value);
+  const error = shownError(field, context);
+  return html`<div class="field" part="field">
+    <label for=${field} .textContent=${label}></label>
+    <input
+      id=${field}
+      part="input"
+      type="text"
+      inputmode=${kind.mode}
+      autocomplete="off"
+      autocapitalize="off"
+      spellcheck="false"
+      enterkeyhint="next"
+      placeholder=${ifDefined(placeholder)}
+      aria-invalid=${error === '' ? 'false' : 'true'}
+      aria-describedby="${field}-note"
+      .value=${live(value)}
+      @input=${(event: Event) => context.type(field, typedIn(event))}
+      @change=${() => context.settle()}
+      @keydown=${onKey ?? nothing}
+    />
+    <span id="${field}-note" class="note">
+      ${error === '' ? kind.echo : text(error, 'error')}
+    </span>
+  </div>`;
+}
+
+function lengthOf(typed: string, voice: Voice): LengthInput | undefined {
+  try {
+    return voice.measures.read(typed);
+  } catch (error) {
+    if (error instanceof EighthsError) return undefined;
+    throw error;
+  }
+}
+
+/** The length as it was understood, where that is not just what was typed. */
+function echo(typed: string, voice: Voice): TemplateResult | typeof nothing {
+  const value = lengthOf(typed, voice);
+  if (value === undefined || voice.measures.typed(value) === typed.trim()) return nothing;
+  const { figures, spoken, units } = voice.measures;
+  return spokenText(units === 'metric' ? figures(value) : `${figures(value)} in`, spoken(value));
+}
+
+/** One step up or down of what stands in an input; undefined where that is no single length. */
+export function stepped(typed: string, steps: number, voice: Voice): string | undefined {
+  const value = lengthOf(typed, voice);
+  if (value === undefined) return undefined;
+  const moved = length(value).plus(voice.measures.step.times(steps));
+  return moved.sign() > 0 ? voice.measures.typed(moved) : undefined;
+}
+
+/** An input for a length (or several): what is typed stays as it is, with what was understood below. */
+export function lengthField<Field extends string>(
+  field: Field,
+  options: InputOptions,
+  context: FormContext<Field>,
+): TemplateResult {
+  const { settings, voice, type } = context;
+  const onKey = (event: KeyboardEvent): void => {
+    const steps = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
+    const next = steps === 0 ? undefined : stepped(settings[field], steps, voice);
+    if (next === undefined) return;
+    event.preventDefault();
+    type(field, next);
+  };
+  const kind = { mode: 'text', echo: echo(settings[field], voice) } as const;
+  return textField(field, options, context, kind, onKey);
+}
+
+/** An input for a whole number; the arrow keys count. */
+export function countField<Field extends string>(
+  field: Field,
+  options: InputOptions,
+  context: FormContext<Field>,
+): TemplateResult {
+  const onKey = (event: KeyboardEvent): void => {
+    const steps = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
+    const next = Number(context.settings[field]) + steps;
+    if (steps === 0 || !Number.isInteger(next) || next < 1) return;
+    event.preventDefault();
+    context.type(field, String(next));
+  };
+  return textField(field, options, context, { mode: 'numeric', echo: nothing }, onKey);
+}
+
+/** One of a few words, all of them in sight. */
+export function choiceField(
+  field: string,
+  label: string,
+  choices: readonly (readonly [value: string, label: string])[],
+  context: {
+    readonly isLocked: (field: string) => boolean;
+    readonly chosen: string;
+    readonly choose: (value: string) => void;
+  },
+): TemplateResult {
+  const { chosen, isLocked, choose } = context;
+  if (isLocked(field)) {
+    return fixed(label, choices.find(([value]) => value === chosen)?.[1] ?? chosen);
+  }
+  return html`<fieldset class="field choice" part="field">
+    <legend .textContent=${label}></legend>
+    ${choices.map(
+      ([value, words]) => html`<label class="option">
+        <input
+          type="radio"
+          name=${field}
+          value=${value}
+          .checked=${live(value === chosen)}
+          @change=${(event: Event) => choose(typedIn(event))}
+        />${text(words, '')}</label
+      >`,
+    )}
+  </fieldset>`;
+}
+
+const EIGHTHS: readonly (readonly [label: string, eighths: number])[] = [
+  ['⅛', 1],
+  ['¼', 2],
+  ['⅜', 3],
+  ['½', 4],
+  ['⅝', 5],
+  ['¾', 6],
+  ['⅞', 7],
+];
+
+/** What stands in an input with its fraction replaced. */
+function withFraction(typed: string, eighths: number, voice: Voice): string {
+  const value = lengthOf(typed, voice) ?? typed.match(/^\d{1,6}/)?.[0] ?? 0;
+  const whole = length(value).toGrid(1, 'down');
+  return voice.measures.typed(whole.plus(length(eighths).dividedBy(8)));
+}
+
+/**
+ * Fractions to put into the input last used, and steps: a phone's keypad has no slash. A press leaves
+ * the focus where it is.
+ */
+export function fractionRow<Field extends string>(
+  target: Field,
+  context: FormContext<Field>,
+): TemplateResult | typeof nothing {
+  const { voice, settings, type, isLocked } = context;
+  if (voice.measures.units === 'metric' || isLocked(target)) return nothing;
+  const put = (next: string | undefined) => () => {
+    if (next !== undefined) type(target, next, false);
+  };
+  const button = (label: string, spoken: string, next: string | undefined) =>
+    html`<button
+      type="button"
+      part="button"
+      aria-label=${spoken}
+      @pointerdown=${(event: Event) => event.preventDefault()}
+      @click=${put(next)}
+      .textContent=${label}
+    ></button>`;
+  const typed = settings[target];
+  const step = voice.measures.figures(voice.measures.step);
+  return html`<div class="fractions" role="group" aria-label=${voice.say('fractions')}>
+    ${EIGHTHS.map(([label, eighths]) =>
+      button(
+        label,
+        voice.measures.spoken(length(eighths).dividedBy(8)),
+        withFraction(typed, eighths, voice),
+      ),
+    )}
+    ${button(`− ${step}`, voice.say('less'), stepped(typed, -1, voice))}
+    ${button(`+ ${step}`, voice.say('greater'), stepped(typed, 1, voice))}
+  </div>`;
+}
+
+/** The choices of a setting, each with the message of its name. */
+export const named = (
+  voice: Voice,
+  ...choices: readonly (readonly [value: string, name: MessageName])[]
+): readonly (readonly [string, string])[] =>
+  choices.map(([value, name]) => [value, voice.say(name)]);

@@ -1,0 +1,3 @@
+export { EighthsLogCabin } from './log-cabin/element.js';
+export type { ChangeDetail, ErrorDetail } from './base/element.js';
+export { version } from './base/version.js';
