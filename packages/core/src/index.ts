@@ -36,19 +36,162 @@ export type {
   Cornerstone,
   Log,
   LogCabin,
+  LogCabinPiece,
   LogCabinRound,
   LogSize,
   StripTotal,
 } from './block/plan.js';
-export { logCabinSentences } from './block/warnings.js';
-export type { LogCabinWarningCode } from './block/warnings.js';
+export { logCabinSentences } from './block/sentences.js';
+export type { LogCabinWarningCode } from './block/sentences.js';
+
+// The log cabin family: find a size
+export { findLogCabins, fitLogCabin } from './block/fitLogCabin.js';
+export type { LogCabinFindings } from './block/fitLogCabin.js';
+export type { FitKind, FitLimits, LogCabinFitRequest } from './block/fitRequest.js';
+export type {
+  CurvedLogCabinFit,
+  FitRanking,
+  FitStrip,
+  LogCabinFit,
+  PlainLogCabinFit,
+} from './block/fitAnswer.js';
+export type { FitRelaxation } from './block/fitRelax.js';
+export { fitSentences } from './block/fitSentences.js';
+export type { FitCriterion, FitNoteCode } from './block/fitSentences.js';
+export { reachableSizes } from './block/fitSizes.js';
+export type { ReachableSize, ReachableSizesRequest } from './block/fitSizes.js';
+export { resizeLogCabin, sizesSideBySide } from './block/fitResize.js';
+export type { ResizeOptions, SideBySide, SideBySideOptions } from './block/fitResize.js';
+export { fitArc } from './block/arcFit.js';
+export type { ArcCornerFit, ArcFit, ArcRequest } from './block/arcFit.js';
+export { fabricShares, logCabinCurve } from './block/curve.js';
+export type { CurveCorner, FabricShare, LogCabinCurve } from './block/curve.js';
+export { leastSquaresCircle } from './block/curveCircle.js';
+export type { CurveCircle, CurvePoint } from './block/curveCircle.js';
+export { compareLogCabins } from './block/compareLogCabins.js';
+export type { LogCabinComparison } from './block/compareLogCabins.js';
+export { blocksFromStrips } from './quilt/blocksFromStrips.js';
+export type {
+  BlocksFromStrips,
+  BlocksFromStripsRequest,
+  StripShare,
+  StripsOnHand,
+} from './quilt/blocksFromStrips.js';
+
+// Pieced units
+export { halfSquareTriangles } from './unit/halfSquareTriangles.js';
+export type { HalfSquareSpec } from './unit/halfSquareTriangles.js';
+export { halfSquareFromSquare } from './unit/halfSquareFromSquare.js';
+export type { HalfSquareFromSquare } from './unit/halfSquareFromSquare.js';
+export type { HalfSquareMethod } from './unit/halfSquareMethod.js';
+export { quarterSquareTriangles } from './unit/quarterSquareTriangles.js';
+export type { QuarterSquareMethod, QuarterSquareSpec } from './unit/quarterSquareTriangles.js';
+export { splitQuarterSquares } from './unit/splitQuarterSquares.js';
+export type { SplitQuarterMethod, SplitQuarterSpec } from './unit/splitQuarterSquares.js';
+export { flyingGeese } from './unit/flyingGeese.js';
+export type { FlyingGeeseMethod, FlyingGeeseSpec } from './unit/flyingGeese.js';
+export { squareInSquare } from './unit/squareInSquare.js';
+export type {
+  SquareInSquare,
+  SquareInSquareMethod,
+  SquareInSquareRound,
+  SquareInSquareSpec,
+} from './unit/squareInSquare.js';
+export { snowball } from './unit/snowball.js';
+export type { SnowballSpec } from './unit/snowball.js';
+export { halfRectangleTriangles } from './unit/halfRectangleTriangles.js';
+export type { HalfRectangleSpec, SeamDirection } from './unit/halfRectangleTriangles.js';
+export { settingTriangles } from './unit/settingTriangles.js';
+export type { SettingTrianglesSpec } from './unit/settingTriangles.js';
+export { diamond } from './unit/diamond.js';
+export type { DiamondSpec } from './unit/diamond.js';
+export { eightPointedStar } from './unit/eightPointedStar.js';
+export type { EightPointedStarSpec } from './unit/eightPointedStar.js';
+export { parallelogram } from './unit/parallelogram.js';
+export type { ParallelogramSpec } from './unit/parallelogram.js';
+export { trapezoid } from './unit/trapezoid.js';
+export type { TrapezoidSpec } from './unit/trapezoid.js';
+export { equilateralTriangle } from './unit/equilateralTriangle.js';
+export type { EquilateralTriangleSpec } from './unit/equilateralTriangle.js';
+export { sixtyDegreeHalfTriangles } from './unit/sixtyDegreeHalfTriangles.js';
+export type { SixtyDegreeHalfSpec } from './unit/sixtyDegreeHalfTriangles.js';
+export { hexagon } from './unit/hexagon.js';
+export type { HexagonMethod, HexagonSpec } from './unit/hexagon.js';
+export { fourPatch } from './unit/fourPatch.js';
+export type { FourPatchSpec } from './unit/fourPatch.js';
+export { ninePatch } from './unit/ninePatch.js';
+export type { NinePatchSpec } from './unit/ninePatch.js';
+export { railFence } from './unit/railFence.js';
+export type { RailFenceSpec } from './unit/railFence.js';
+export { stripSet } from './unit/stripSet.js';
+export type { StripSetSpec } from './unit/stripSet.js';
+export { drunkardsPath } from './unit/drunkardsPath.js';
+export type { CurveTemplate, DrunkardsPath, DrunkardsPathSpec } from './unit/drunkardsPath.js';
+export type {
+  BiasEdges,
+  BonusTriangles,
+  CutLabel,
+  CutShape,
+  Enclosure,
+  StripCuts,
+  TrimLine,
+  TrimMark,
+  TrimPoint,
+  UnitArc,
+  UnitCut,
+  UnitPatch,
+  UnitPlan,
+} from './unit/plan.js';
+export type { UnitPoint } from './unit/point.js';
+
+// All units by name: for forms, tables and comparisons
+export { UNITS } from './unit/units.js';
+export type { UnitName } from './unit/units.js';
+export { commonInputs } from './unit/basics.js';
+export type {
+  FinishedMeaning,
+  UnitDefinition,
+  UnitInput,
+  UnitMethod,
+} from './unit/definition.js';
+export type { UnitBasics, UnitSpec } from './unit/spec.js';
+export { planUnit, unitNames } from './unit/planUnit.js';
+export { compareMethods } from './unit/compareMethods.js';
+export type { MethodComparison, MethodRefusal, UnitComparison } from './unit/compareMethods.js';
+export { unitSentences } from './unit/sentences/all.js';
+export type { UnitSentence } from './unit/sentences/all.js';
 
 // Trimming with a ruler
 export { trimCuts } from './block/trimCuts.js';
 export type { Hand, RulerLine, RulerPlacement, TrimCut } from './block/trimCuts.js';
 
+// Cutting plans and yardage
+export { cuttingPlan, cuttingPlanInParts } from './fabric/cuttingPlan.js';
+export type { CuttingProgress } from './fabric/cuttingPlan.js';
+export type { CuttingMethod, CuttingSpec } from './fabric/spec.js';
+export type { CuttingPlan, Strip, StripCut } from './fabric/plan.js';
+export { placementsOf } from './fabric/placements.js';
+export type { PlacedPlan, Placement } from './fabric/placements.js';
+export { cuttingStepText } from './fabric/steps.js';
+export { cuttingSentences } from './fabric/sentences.js';
+export type { CuttingStepCode, CuttingWarningCode, SubcutWording } from './fabric/sentences.js';
+export { checkCertificate } from './fabric/checkCertificate.js';
+export type { CertificateCheck } from './fabric/checkCertificate.js';
+export type { BoundCertificate } from './fabric/certificate.js';
+export { checkPlan } from './fabric/checkPlan.js';
+export type { CheckablePlan, PlanFault } from './fabric/checkPlan.js';
+export { yardage } from './fabric/yardage.js';
+export type { Yardage, YardageOptions } from './fabric/yardage.js';
+export { howManyFrom } from './fabric/howManyFrom.js';
+export type { OnHand, OnHandSpec } from './fabric/howManyFrom.js';
+export { byFabric } from './fabric/byFabric.js';
+export type { FabricPieces } from './fabric/byFabric.js';
+
 // Drawings: data first, then marks, then SVG
 export { drawLogCabin } from './drawing/logCabinDrawing.js';
+export type { LogCabinDrawingOptions } from './drawing/logCabinDrawing.js';
+export { cuttingRows, drawCuttingPlan } from './drawing/cuttingDrawing.js';
+export type { CuttingDrawingOptions } from './drawing/cuttingDrawing.js';
 export { drawTrim } from './drawing/trimDrawing.js';
 export type { TrimDrawingOptions } from './drawing/trimDrawing.js';
 export type {

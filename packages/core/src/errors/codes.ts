@@ -43,6 +43,60 @@ export interface ErrorValues {
   'sizes-disagree': { readonly finished: Measure; readonly sum: Measure };
   /** A block that is never trimmed from strips that are not exact. */
   'strip-not-exact': { readonly strip: Measure; readonly exact: Measure };
+
+  /** A least that is more than the most. */
+  'limits-cross': { readonly least: Measure; readonly most: Measure };
+
+  /** Logs whose widths differ from round to round, where one width is needed. */
+  'widths-vary': { readonly kind: string };
+
+  /** Limits within which no curved block of a size can be made. */
+  'no-arc': { readonly least: Measure; readonly most: Measure; readonly grid: Measure };
+
+  /** A block without wide and narrow sides where a curve is asked for. */
+  'not-curved': Readonly<Record<string, never>>;
+
+  // Cutting plans and yardage
+  /** A piece that does not fit across the fabric. */
+  'piece-too-long': { readonly length: Measure; readonly width: Measure };
+  /** Nothing to cut. */
+  'no-pieces': Readonly<Record<string, never>>;
+  /** More pieces all told than one plan takes. */
+  'too-many-pieces': { readonly total: number; readonly most: number };
+  /** More sizes of pieces than one plan takes. */
+  'too-many-sizes': { readonly different: number; readonly most: number };
+  /** Pieces of several fabrics in one plan. */
+  'several-fabrics': { readonly one: string; readonly other: string };
+  /** A cut size that holds a root, so that it lies on no grid. */
+  'not-a-fraction': { readonly value: Measure };
+  /** Cut sizes without a common grid that a plan can be made on. */
+  'no-common-grid': { readonly units: number; readonly most: number };
+  /** A shrinkage that is not at least 0 and below 1. */
+  'not-a-shrinkage': { readonly value: Measure };
+  /** A seam allowance that leaves nothing of the piece to show. */
+  'seam-too-wide': { readonly seam: Measure; readonly finished: Measure };
+  /** A size of two lengths where one is needed. */
+  'not-square': { readonly width: Measure; readonly height: Measure };
+  /** A length with a root where a plain fraction is needed. */
+  'length-with-root': { readonly value: Measure };
+  /** A length beyond its limits. */
+  'out-of-range': { readonly value: Measure; readonly least: Measure; readonly most: Measure };
+  /** An angle beyond its limits, in degrees. */
+  'angle-out-of-range': {
+    readonly value: SentenceValue;
+    readonly least: number;
+    readonly most: number;
+  };
+  /** Flying geese that the method cannot make from this width and height. */
+  'goose-ratio': {
+    readonly method: string;
+    readonly width: Measure;
+    readonly height: Measure;
+    readonly wider: Measure;
+    readonly lower: Measure;
+  };
+  /** A strip that is too short for a single piece. */
+  'strip-too-short': { readonly usable: Measure; readonly needed: Measure };
 }
 
 /** Why a text is not a length. */

@@ -1,0 +1,86 @@
+import { type Length, type LengthInput, length } from '../length/length.js';
+import type { Piece } from '../plan/piece.js';
+import type { BoundCertificate } from './certificate.js';
+import { readCutting } from './readCutting.js';
+import type { CuttingSpec } from './spec.js';
+import { fractionOf, inUnits } from './units.js';
+
+/** What a certificate was found to prove. */
+export interface CertificateCheck {
+  /** Whether it proves the lower bound that the plan claims, complete searches taken on trust. */
+  readonly holds: boolean;
+  /** What the prices prove alone: no plan with one width a strip takes less than this. */
+  readonly proven: Length;
+  /** How many widths of strips owe their last strip to a complete search, which is not repeated. */
+  readonly searched: number;
+}
+
+/**
+ * Checks a plan's lower bound again, without the solver: for each width of strips one knapsack finds
+ * the greatest price of a strip, and all pieces' prices divided by it, rounded up, are the strips
+ * that are needed. Takes time in proportion to pieces in a strip times sizes times units in a strip.
+ *
+ * @param plan a cutting plan, or one that was JSON in between.
+ * @throws EighthsError where the spec itself is refused.
+ * @example
+ * const spec = { width: 42, pieces: [{ width: 5, length: 5, count: 12 }] };
+ * checkCertificate(spec, cuttingPlan(spec)).proven.toString(); // '10'
+ */
+export function checkCertificate(
+  spec: CuttingSpec,
+  plan: { readonly lowerBound: LengthInput; readonly certificate: readonly BoundCertificate[] },
+): CertificateCheck {
+  const { width, pieces } = readCutting(spec);
+  const used = new Set<number>();
+  let proven = length(0);
+  let claimed = length(0);
+  let searched = 0;
+  for (const entry of plan.certificate) {
+    const group = entry.pieces.map((index) => pieces[index]);
+    const stripWidth = group[0]?.width;
+    // A price is a whole number of at least 0, and counts once, for strips of one width.
+    const sound =
+      stripWidth !== undefined &&
+      group.every((piece) => piece?.width.equals(stripWidth)) &&
+      entry.pieces.every((index) => !used.has(index) && used.add(index)) &&
+      entry.prices.length === group.length &&
+      entry.prices.every((price) => Number.isSafeInteger(price) && price >= 0);
+    if (!sound) return { holds: false, proven, searched };
+
+    const priced = group.flatMap((piece, i) =>
+      piece === undefined || piece.count === 0 ? [] : [{ piece, price: entry.prices[i] ?? 0 }],
+    );
+    const strips = stripsNeeded(width, priced);
+    proven = proven.plus(stripWidth.times(strips));
+    claimed = claimed.plus(stripWidth.times(strips + (entry.searched ? 1 : 0)));
+    if (entry.searched) searched += 1;
+  }
+  return { holds: claimed.compareTo(plan.lowerBound) >= 0, proven, searched };
+}
+
+interface Priced {
+  readonly piece: Piece;
+  readonly price: number;
+}
+
+function stripsNeeded(width: Length, priced: readonly Priced[]): number {
+  const { capacity, sizes } = inUnits(
+    fractionOf(width, 'width'),
+    priced.map(({ piece }) => fractionOf(piece.length, 'pieces')),
+    priced.map(({ piece }) => piece.count),
+  );
+  // Piece by piece: the greatest price of pieces within each room, up to a whole strip.
+  const dearest = new Array<number>(capacity + 1).fill(0);
+  priced.forEach(({ piece, price }, i) => {
+    const size = sizes[i] ?? 0;
+    const copies = Math.min(piece.count, Math.floor(capacity / size));
+    for (let copy = 0; copy < copies; copy += 1) {
+      for (let room = capacity; room >= size; room -= 1) {
+        dearest[room] = Math.max(dearest[room] ?? 0, (dearest[room - size] ?? 0) + price);
+      }
+    }
+  });
+  const most = dearest[capacity] ?? 0;
+  const total = priced.reduce((sum, { piece, price }) => sum + piece.count * price, 0);
+  return most === 0 ? 0 : Math.ceil(total / most);
+}

@@ -1,0 +1,76 @@
+import { type PlannedStrips, plainPlan } from './plainPlan.js';
+import type { CuttingPlan } from './plan.js';
+import { readCutting } from './readCutting.js';
+import type { CuttingSpec } from './spec.js';
+import { cuttingStock } from './stock/cuttingStock.js';
+import { Effort } from './stock/effort.js';
+
+/** How far a plan in the making has come. */
+export interface CuttingProgress {
+  /** How many widths of strips are planned, and how many there are. */
+  readonly planned: number;
+  readonly widths: number;
+  /** The elementary steps done so far. */
+  readonly effort: number;
+}
+
+/** About so many steps lie between two pauses: a few milliseconds. */
+const PAUSE = 200_000;
+
+/**
+ * The cutting plan in the making: pauses every few milliseconds of work, so that a page can stay
+ * responsive, and stops for good when it is asked for no more. Returns what `cuttingPlan` returns.
+ *
+ * @throws EighthsError as `cuttingPlan`, before the first pause.
+ * @example
+ * const making = cuttingPlanInParts({ width: 42, pieces: [{ width: 5, length: 5, count: 8 }] });
+ * let step = making.next();
+ * while (!step.done) step = making.next(); // a page waits for its next frame here, or leaves
+ * step.value.length.toString(); // '5'
+ */
+export function* cuttingPlanInParts(
+  spec: CuttingSpec,
+): Generator<CuttingProgress, CuttingPlan, undefined> {
+  const task = readCutting(spec);
+  const widths = task.groups.length;
+  const planned: PlannedStrips[] = [];
+  let spent = 0;
+  let paused = 0;
+  for (const group of task.groups) {
+    // What one width of strips leaves of its share, the widths after it may use.
+    const effort = new Effort((task.effort - spent) / (widths - planned.length));
+    const solving = cuttingStock(group.stock, effort);
+    let state = solving.next();
+    for (; !state.done; state = solving.next()) {
+      const done = spent + effort.spent;
+      if (done - paused < PAUSE) continue;
+      paused = done;
+      yield { planned: planned.length, widths, effort: done };
+    }
+    planned.push({ group, cutting: state.value });
+    spent += effort.spent;
+  }
+  return plainPlan(task, planned);
+}
+
+/**
+ * The least fabric that all pieces can be cut from, strip by strip across its width, and how to cut
+ * them: each strip is for pieces of one width, as given.
+ *
+ * Exact: lengths are never rounded. Where the search did not settle within its effort whether less
+ * would do, `optimal` is false, `lowerBound` says what is proven, and a warning says so.
+ *
+ * @throws EighthsError `piece-too-long`, `no-pieces`, `not-a-count`, `not-positive`,
+ *   `several-fabrics`, `too-many-sizes`, `too-many-pieces`, `not-a-fraction`, `no-common-grid`, or
+ *   what is wrong with the spec's writing, with the path of the field.
+ * @example
+ * const plan = cuttingPlan({ width: 42, pieces: [{ width: 5, length: 5, count: 12 }] });
+ * plan.length.toString(); // '10'
+ * plan.optimal; // true
+ */
+export function cuttingPlan(spec: CuttingSpec): CuttingPlan {
+  const making = cuttingPlanInParts(spec);
+  let state = making.next();
+  while (!state.done) state = making.next();
+  return state.value;
+}

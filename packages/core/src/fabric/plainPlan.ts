@@ -1,0 +1,60 @@
+import { type Length, length } from '../length/length.js';
+import { notice } from '../plan/notice.js';
+import { certificateOf } from './certificate.js';
+import { placementsOf } from './placements.js';
+import type { CuttingPlan, Strip } from './plan.js';
+import type { CuttingTask } from './readCutting.js';
+import { cuttingSentences } from './sentences.js';
+import { cuttingSteps } from './steps.js';
+import type { Cutting } from './stock/cuttingStock.js';
+import type { StripGroup } from './stripGroups.js';
+
+/** How the strips of one width are cut, in units. */
+export interface PlannedStrips {
+  readonly group: StripGroup;
+  readonly cutting: Cutting;
+}
+
+/** The plan that the cuttings of all widths make up, in lengths and in words. */
+export function plainPlan(task: CuttingTask, planned: readonly PlannedStrips[]): CuttingPlan {
+  const { width, pieces, layers } = task;
+  const strips = planned.flatMap((part) => stripsOf(width, part));
+  const total = sum(strips.map((strip) => strip.width.times(strip.count)));
+  const certificate = planned.map(({ group, cutting }) =>
+    certificateOf(group, cutting.bound, cutting.searched),
+  );
+  const lowerBound = sum(
+    planned.map(({ group }, i) => group.width.times(certificate[i]?.strips ?? 0)),
+  );
+  const optimal = total.equals(lowerBound);
+  const area = sum(pieces.map((piece) => piece.width.times(piece.length).times(piece.count)));
+  const doubt = notice(cuttingSentences, 'not-proven', { length: total, lowerBound });
+  const placed = { pieces, strips };
+  return {
+    method: 'plain',
+    width,
+    pieces,
+    strips,
+    length: total,
+    lowerBound,
+    optimal,
+    certificate,
+    used: area.toNumber() / total.times(width).toNumber(),
+    steps: cuttingSteps(strips, layers),
+    warnings: optimal ? [] : [{ ...doubt, code: 'not-proven', field: 'effort' }],
+    placements: () => placementsOf(placed),
+  };
+}
+
+const sum = (lengths: readonly Length[]): Length =>
+  lengths.reduce((total, each) => total.plus(each), length(0));
+
+const stripsOf = (fabric: Length, { group, cutting }: PlannedStrips): Strip[] =>
+  cutting.runs.map(({ pattern, times }) => {
+    const cuts = group.lengths.flatMap((same, i) => {
+      const count = pattern[i] ?? 0;
+      return count === 0 ? [] : [{ length: same.length, count, pieces: same.pieces }];
+    });
+    const end = fabric.minus(sum(cuts.map((cut) => cut.length.times(cut.count))));
+    return { width: group.width, count: times, cuts, end };
+  });

@@ -1,0 +1,78 @@
+import type { Effort } from './effort.js';
+import type { Pattern, Stock } from './stock.js';
+
+/** One layer of the table: a size, taken so many copies at a time, once or as often as it fits. */
+interface Layer {
+  readonly item: number;
+  readonly copies: number;
+  readonly repeats: boolean;
+}
+
+/**
+ * The most valuable pattern of a strip that takes no more of any size than is demanded, or undefined
+ * where the effort does not allow to find it.
+ *
+ * Bounded knapsack by dynamic programming over the strip's length. Exact wherever the values and
+ * their sums are whole numbers below 2^53.
+ */
+export function bestPattern(
+  stock: Stock,
+  values: readonly number[],
+  effort: Effort,
+): Pattern | undefined {
+  const { capacity, sizes } = stock;
+  const layers = layersOf(stock, values);
+  const cells = layers.length * (capacity + 1);
+  if (!effort.allows(cells)) return undefined;
+  effort.spend(cells);
+
+  const best = new Float64Array(capacity + 1);
+  /** How many of each layer's size the best strip of each length takes, layer by layer. */
+  const taken = new Uint16Array(cells);
+  layers.forEach(({ item, copies, repeats }, layer) => {
+    const row = layer * (capacity + 1);
+    const long = copies * (sizes[item] ?? 0);
+    const gain = copies * (values[item] ?? 0);
+    // Upward, what a shorter strip took of this layer counts too; downward it does not.
+    const step = repeats ? 1 : -1;
+    for (let room = repeats ? long : capacity; room >= long && room <= capacity; room += step) {
+      const worth = (best[room - long] ?? 0) + gain;
+      if (worth <= (best[room] ?? 0)) continue;
+      best[room] = worth;
+      taken[row + room] = repeats ? (taken[row + room - long] ?? 0) + 1 : copies;
+    }
+  });
+
+  const pattern = sizes.map(() => 0);
+  let room = capacity;
+  for (let layer = layers.length - 1; layer >= 0; layer -= 1) {
+    const item = layers[layer]?.item ?? 0;
+    const count = taken[layer * (capacity + 1) + room] ?? 0;
+    pattern[item] = (pattern[item] ?? 0) + count;
+    room -= count * (sizes[item] ?? 0);
+  }
+  return pattern;
+}
+
+/**
+ * A size that is demanded as often as a strip can hold it is one layer that repeats; a scarcer one is
+ * split into 1, 2, 4, … copies and the rest, which add up to every number that is demanded.
+ */
+function layersOf({ capacity, sizes, demands }: Stock, values: readonly number[]): Layer[] {
+  const layers: Layer[] = [];
+  sizes.forEach((size, item) => {
+    const fit = Math.floor(capacity / size);
+    const demand = demands[item] ?? 0;
+    if ((values[item] ?? 0) <= 0 || fit === 0) return;
+    if (demand >= fit) {
+      layers.push({ item, copies: 1, repeats: true });
+      return;
+    }
+    let left = demand;
+    for (let copies = 1; left > 0; copies *= 2) {
+      layers.push({ item, copies: Math.min(copies, left), repeats: false });
+      left -= copies;
+    }
+  });
+  return layers;
+}

@@ -1,0 +1,98 @@
+import { dot, type Pattern } from './stock.js';
+
+/** Below this a floating-point number counts as nothing. */
+export const TINY = 1e-9;
+
+interface Column {
+  readonly counts: readonly number[];
+  /** One strip, or none for a column that only lets go of a surplus. */
+  readonly cost: 0 | 1;
+}
+
+/**
+ * A basis of the linear program "cut every size as often as it is needed, with few strips, parts of
+ * strips allowed": revised simplex with a dense inverse, for a few dozen sizes.
+ */
+export class Simplex {
+  readonly #columns: Column[];
+  readonly #inverse: Float64Array[];
+  /** How many strips of each basic column. */
+  readonly #amounts: number[];
+  /** What one more piece of each size would cost, in strips. */
+  readonly duals: number[];
+
+  /** Begins with strips of one size each. */
+  constructor(demands: readonly number[], most: (item: number) => number) {
+    const size = demands.length;
+    this.#columns = demands.map((_, i) => ({
+      counts: demands.map((_, j) => (i === j ? most(i) : 0)),
+      cost: 1,
+    }));
+    this.#inverse = demands.map((_, i) => {
+      const row = new Float64Array(size);
+      row[i] = 1 / most(i);
+      return row;
+    });
+    this.#amounts = demands.map((demand, i) => demand / most(i));
+    this.duals = demands.map((_, i) => 1 / most(i));
+  }
+
+  get strips(): number {
+    return this.#amounts.reduce(
+      (sum, amount, row) => sum + amount * (this.#columns[row]?.cost ?? 0),
+      0,
+    );
+  }
+
+  /** The patterns in use and how many strips of each. */
+  get parts(): { readonly pattern: Pattern; readonly amount: number }[] {
+    return this.#columns.flatMap(({ counts, cost }, row) => {
+      const amount = this.#amounts[row] ?? 0;
+      return cost === 1 && amount > TINY ? [{ pattern: counts, amount }] : [];
+    });
+  }
+
+  usePattern(pattern: Pattern): void {
+    this.#enter({ counts: pattern, cost: 1 });
+  }
+
+  /** Where a size costs less than nothing, lets more of it be cut than is needed. */
+  releaseSurplus(): boolean {
+    const item = this.duals.findIndex((dual) => dual < -TINY);
+    if (item < 0) return false;
+    this.#enter({ counts: this.duals.map((_, i) => (i === item ? -1 : 0)), cost: 0 });
+    return true;
+  }
+
+  #enter(column: Column): void {
+    const change = this.#inverse.map((row) => {
+      let sum = 0;
+      for (let i = 0; i < row.length; i += 1) sum += (row[i] ?? 0) * (column.counts[i] ?? 0);
+      return sum;
+    });
+    let leaving = -1;
+    let least = Number.POSITIVE_INFINITY;
+    change.forEach((rate, row) => {
+      if (rate < TINY) return;
+      const ratio = (this.#amounts[row] ?? 0) / rate;
+      if (ratio < least) [least, leaving] = [ratio, row];
+    });
+    const pivotRow = this.#inverse[leaving];
+    const pivot = change[leaving] ?? 0;
+    if (pivotRow === undefined) return;
+
+    for (let i = 0; i < pivotRow.length; i += 1) pivotRow[i] = (pivotRow[i] ?? 0) / pivot;
+    this.#inverse.forEach((row, index) => {
+      const rate = change[index] ?? 0;
+      if (index === leaving || rate === 0) return;
+      for (let i = 0; i < row.length; i += 1) row[i] = (row[i] ?? 0) - rate * (pivotRow[i] ?? 0);
+      this.#amounts[index] = Math.max(0, (this.#amounts[index] ?? 0) - rate * least);
+    });
+    this.#amounts[leaving] = least;
+    this.#columns[leaving] = column;
+    const gain = column.cost - dot(this.duals, column.counts);
+    this.duals.forEach((dual, i) => {
+      this.duals[i] = dual + gain * (pivotRow[i] ?? 0);
+    });
+  }
+}
