@@ -18,6 +18,14 @@ const CURVED_LAYOUTS: readonly Layout[] = ['spiral', 'courthouse'];
 const PLAIN_LAYOUTS: readonly Layout[] = [...CURVED_LAYOUTS, 'quarter'];
 
 function readWideSides(input: readonly Side[]): readonly [Side, Side] {
+  if (!Array.isArray(input)) {
+    fail(
+      'wrong-kind',
+      'wideSides',
+      { expected: 'two sides' },
+      'A list of two sides is needed here.',
+    );
+  }
   const [one, other, ...more] = input;
   if (one === undefined || other === undefined || more.length > 0) {
     return fail(
@@ -41,8 +49,9 @@ function readWideSides(input: readonly Side[]): readonly [Side, Side] {
 }
 
 function arrangeCurved(spec: LogCabinSpec, direction: Direction): [PerSide<LogKind>, Side] {
-  const wide = readWideSides(spec.wideSides ?? ['right', 'bottom']);
-  const first = choiceField(spec.first ?? 'wide', 'first', ['wide', 'narrow']);
+  const { wideSides = ['right', 'bottom'], first: firstInput = 'wide' } = spec;
+  const wide = readWideSides(wideSides);
+  const first = choiceField(firstInput, 'first', ['wide', 'narrow']);
   const pair: readonly [Side, Side] =
     first === 'wide' ? wide : [opposite(wide[0]), opposite(wide[1])];
   return [
@@ -54,15 +63,12 @@ function arrangeCurved(spec: LogCabinSpec, direction: Direction): [PerSide<LogKi
 /** @throws EighthsError `unknown-choice`, `list-length` or `sides-not-adjacent` */
 export function arrange(spec: LogCabinSpec): Arrangement {
   const plain = spec.log !== undefined;
-  const layout = choiceField<Layout>(
-    spec.layout ?? 'spiral',
-    'layout',
-    plain ? PLAIN_LAYOUTS : CURVED_LAYOUTS,
-  );
-  const direction = choiceField(spec.direction ?? 'clockwise', 'direction', DIRECTIONS);
+  const { layout: layoutInput = 'spiral', direction: directionInput = 'clockwise' } = spec;
+  const layout = choiceField<Layout>(layoutInput, 'layout', plain ? PLAIN_LAYOUTS : CURVED_LAYOUTS);
+  const direction = choiceField(directionInput, 'direction', DIRECTIONS);
   const [kinds, usualStart] = plain
     ? [perSide<LogKind>(() => 'log'), 'right' as const]
     : arrangeCurved(spec, direction);
-  const start = choiceField(spec.start ?? usualStart, 'start', SIDES);
+  const start = choiceField(spec.start === undefined ? usualStart : spec.start, 'start', SIDES);
   return { layout, direction, sides: sewingOrder(layout, direction, start), kinds };
 }

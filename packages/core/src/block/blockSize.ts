@@ -58,7 +58,8 @@ export function solveSizes(
 ): { readonly center: Size; readonly finished: Size } {
   const logs = addedByLogs(arrangement, widths, spec.rounds);
   if (spec.center === undefined) {
-    const finished = sizeField(spec.finished ?? missing('finished'), 'finished');
+    const { finished: finishedInput = missing('finished') } = spec;
+    const finished = sizeField(finishedInput, 'finished');
     const center = {
       width: solveCenter(finished.width, logs.width),
       height: solveCenter(finished.height, logs.height),

@@ -1,5 +1,12 @@
 import type { Length } from '../length/length.js';
-import { checkFields, countField, lengthField } from '../plan/field.js';
+import {
+  booleanField,
+  checkFields,
+  countField,
+  lengthField,
+  missing,
+  rationalField,
+} from '../plan/field.js';
 import type { Side } from '../plan/side.js';
 import type { Size } from '../plan/size.js';
 import { type Arrangement, arrange } from './arrangement.js';
@@ -59,10 +66,13 @@ const FIELDS: readonly (keyof CurvedLogCabinSpec)[] = [
 /** @throws EighthsError with the path of the field it is about */
 export function readDesign(spec: LogCabinSpec): LogCabinDesign {
   checkFields(spec, '', FIELDS);
-  const rounds = countField(spec.rounds, 'rounds', 1, MOST_ROUNDS);
-  const seam = lengthField(spec.seam ?? '1/4', 'seam', 'zero or more');
-  const grid = lengthField(spec.grid ?? '1/8', 'grid');
-  const extra = lengthField(spec.extra ?? 0, 'extra', 'zero or more');
+  // Defaults stand for what is left out; a null in the spec is a mistake.
+  const { rounds: roundsInput = missing('rounds'), cornerstones = false } = spec;
+  const { seam: seamInput = '1/4', grid: gridInput = '1/8', extra: extraInput = 0 } = spec;
+  const rounds = countField(roundsInput, 'rounds', 1, MOST_ROUNDS);
+  const seam = lengthField(seamInput, 'seam', 'zero or more');
+  const grid = rationalField(lengthField(gridInput, 'grid'), 'grid');
+  const extra = lengthField(extraInput, 'extra', 'zero or more');
   const widths = readWidths(spec);
   const arrangement = arrange(spec);
   const { center, finished } = solveSizes(spec, arrangement, widths);
@@ -85,7 +95,7 @@ export function readDesign(spec: LogCabinSpec): LogCabinDesign {
     grid,
     extra,
     trimAfter,
-    cornerstones: spec.cornerstones ?? false,
+    cornerstones: booleanField(cornerstones, 'cornerstones'),
     center,
     finished,
     fabrics,

@@ -27,15 +27,17 @@ function fabricName(input: string, field: string): string {
 
 /** @throws EighthsError `wrong-kind`, `unknown-field` or `list-length` */
 export function readFabrics(spec: LogCabinSpec, kinds: PerSide<LogKind>): BlockFabrics {
-  const fabrics = spec.fabrics ?? {};
+  const { fabrics = {} } = spec;
   checkFields(fabrics, 'fabrics', FIELDS);
+  const { center = 'center', cornerstone = 'cornerstone' } = fabrics;
   return {
-    center: fabricName(fabrics.center ?? 'center', 'fabrics.center'),
-    cornerstone: fabricName(fabrics.cornerstone ?? 'cornerstone', 'fabrics.cornerstone'),
+    center: fabricName(center, 'fabrics.center'),
+    cornerstone: fabricName(cornerstone, 'fabrics.cornerstone'),
     sides: perSide((side) => {
       const kind = kinds[side];
       const name = fabrics[side] === undefined ? kind : side;
-      return eachRound(fabrics[name] ?? kind, `fabrics.${name}`, spec.rounds, fabricName);
+      const { [name]: names = kind } = fabrics;
+      return eachRound(names, `fabrics.${name}`, spec.rounds, fabricName);
     }),
   };
 }

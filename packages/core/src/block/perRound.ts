@@ -29,7 +29,7 @@ export function eachRound<Input, Value>(
       'This list has {entries} entries where {needed} are needed: one for each round, or one for all.',
     );
   }
-  const values = input.map((entry, index) => read(entry, `${field}[${index}]`));
+  const values = Array.from(input, (entry, index) => read(entry, `${field}[${index}]`));
   return (index) => {
     const value = values[index];
     if (value === undefined) throw new RangeError(`There is no round ${index + 1}.`);

@@ -1,6 +1,5 @@
 import type { Length } from '../length/length.js';
-import type { Piece } from '../plan/piece.js';
-import type { Cornerstone, Log, LogCabin, StripTotal } from './plan.js';
+import type { Cornerstone, Log, LogCabin, LogCabinPiece, StripTotal } from './plan.js';
 
 interface Group<Item> {
   readonly first: Item;
@@ -14,8 +13,9 @@ function groupBy<Item>(
 ): readonly Group<Item>[] {
   const groups = new Map<string, Group<Item>>();
   for (const item of items) {
-    const group = groups.get(key(item));
-    if (group === undefined) groups.set(key(item), { first: item, items: [item] });
+    const itsKey = key(item);
+    const group = groups.get(itsKey);
+    if (group === undefined) groups.set(itsKey, { first: item, items: [item] });
     else group.items.push(item);
   }
   return [...groups.values()];
@@ -29,9 +29,11 @@ export const stripTotals = (logs: readonly Log[]): readonly StripTotal[] =>
     length: items.reduce((sum: Length, { cut }) => sum.plus(cut.length), first.cut.length.times(0)),
   }));
 
-const logPieces = (logs: readonly Log[]): readonly Piece[] =>
+const logPieces = (logs: readonly Log[]): readonly LogCabinPiece[] =>
   groupBy(logs, ({ fabric, cut }) => `${cut.width} ${cut.length} ${fabric}`).map(
     ({ first, items }) => ({
+      part: 'log',
+      logs: items.map(({ order }) => order),
       label: `${items.length === 1 ? 'log' : 'logs'} ${items.map(({ order }) => order).join(', ')}`,
       fabric: first.fabric,
       width: first.cut.width,
@@ -40,9 +42,11 @@ const logPieces = (logs: readonly Log[]): readonly Piece[] =>
     }),
   );
 
-const cornerstonePieces = (stones: readonly Cornerstone[]): readonly Piece[] =>
+const cornerstonePieces = (stones: readonly Cornerstone[]): readonly LogCabinPiece[] =>
   groupBy(stones, ({ fabric, cut }) => `${cut.width} ${cut.height} ${fabric}`).map(
     ({ first, items }) => ({
+      part: 'cornerstone',
+      logs: items.map(({ log }) => log),
       label: 'cornerstone',
       fabric: first.fabric,
       width: first.cut.height,
@@ -56,8 +60,10 @@ export const blockPieces = (
   center: LogCabin['center'],
   logs: readonly Log[],
   cornerstones: readonly Cornerstone[],
-): readonly Piece[] => [
+): readonly LogCabinPiece[] => [
   {
+    part: 'center',
+    logs: [],
     label: 'center',
     fabric: center.fabric,
     width: center.cut.height,

@@ -3,8 +3,8 @@ import type { Warning } from '../plan/notice.js';
 import type { Piece } from '../plan/piece.js';
 import type { PerSide, Side } from '../plan/side.js';
 import type { Size } from '../plan/size.js';
+import type { LogCabinWarningCode } from './sentences.js';
 import type { Direction, Layout, LogKind, TrimAfter } from './spec.js';
-import type { LogCabinWarningCode } from './warnings.js';
 
 /** A log's width across its strip, and its length along it. */
 export interface LogSize {
@@ -66,6 +66,13 @@ export interface StripTotal {
   readonly length: Length;
 }
 
+/** A piece to cut, and what it becomes. */
+export interface LogCabinPiece extends Piece {
+  readonly part: 'center' | 'log' | 'cornerstone';
+  /** The orders of the logs that are cut like this, or whose ends the cornerstones are. */
+  readonly logs: readonly number[];
+}
+
 /** A log cabin block in numbers to cut, sew and trim by. */
 export interface LogCabin {
   readonly layout: Layout;
@@ -90,6 +97,6 @@ export interface LogCabin {
   readonly rounds: readonly LogCabinRound[];
   readonly strips: readonly StripTotal[];
   /** What one block takes, ready for a cutting plan. */
-  readonly pieces: readonly Piece[];
+  readonly pieces: readonly LogCabinPiece[];
   readonly warnings: readonly Warning<LogCabinWarningCode>[];
 }

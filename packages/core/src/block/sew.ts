@@ -66,7 +66,8 @@ function cutLog(
   const { side, kind, fabric, finished, strip } = log;
   const exactLength = along(side, around.raw, design.center).plus(design.extra);
   return {
-    ...place,
+    order: place.order,
+    round: place.round,
     side,
     kind,
     fabric,
@@ -107,6 +108,7 @@ function cutCornerstones(
  */
 export function sew(design: LogCabinDesign): SewnBlock {
   const { seam, center, sides } = design;
+  const allowances = seam.times(2);
   const now: Reaches = { raw: perSide(() => seam), finished: perSide(() => zero) };
   const logs: Log[] = [];
   const cornerstones: Cornerstone[] = [];
@@ -134,7 +136,7 @@ export function sew(design: LogCabinDesign): SewnBlock {
       if (design.cornerstones) {
         cornerstones.push(...cutCornerstones(design, log, place, before, now));
       }
-      now.raw[side] = now.raw[side].plus(stripWidth(log, design)).minus(seam.times(2));
+      now.raw[side] = now.raw[side].plus(stripWidth(log, design)).minus(allowances);
       now.finished[side] = now.finished[side].plus(log.finished);
       lastSeamToEdge[side] = log.finished.plus(seam);
       if (design.trimAfter === 'log') trim([side]);

@@ -20,26 +20,32 @@ export interface Strips {
 
 const TRIM_TIMES: readonly TrimAfter[] = ['round', 'log', 'never'];
 
+const MILLIMETER = length('1 mm');
+const FIVE_MILLIMETERS = length('5 mm');
+const QUARTER_INCH = length('1/4');
+
 /**
  * What strips are rounded up to where nobody says how wide they are cut, and what they are cut beyond
  * the exact width: a quarter inch, or 5 mm on a grid of millimeters.
  */
-const coarseStep = (grid: Length): Length => length(grid.isOnGrid('1 mm') ? '5 mm' : '1/4');
+const coarseStep = (grid: Length): Length =>
+  grid.isOnGrid(MILLIMETER) ? FIVE_MILLIMETERS : QUARTER_INCH;
 
 interface Trim {
   readonly after: TrimAfter;
   readonly oversize: Length;
 }
 
-function readTrim(spec: LogCabinSpec, grid: Length): Trim {
+function readTrim(spec: LogCabinSpec, usualOversize: Length): Trim {
   const none = { after: 'never', oversize: length(0) } as const;
   if (spec.trim === undefined) {
-    return spec.strips === undefined ? none : { after: 'round', oversize: coarseStep(grid) };
+    return spec.strips === undefined ? none : { after: 'round', oversize: usualOversize };
   }
   checkFields(spec.trim, 'trim', ['after', 'oversize']);
-  const after = choiceField(spec.trim.after ?? 'round', 'trim.after', TRIM_TIMES);
-  if (spec.trim.oversize === undefined) {
-    return after === 'never' ? none : { after, oversize: coarseStep(grid) };
+  const { after: afterInput = 'round', oversize } = spec.trim;
+  const after = choiceField(afterInput, 'trim.after', TRIM_TIMES);
+  if (oversize === undefined) {
+    return after === 'never' ? none : { after, oversize: usualOversize };
   }
   if (spec.strips !== undefined) {
     fail(
@@ -57,14 +63,16 @@ function readTrim(spec: LogCabinSpec, grid: Length): Trim {
       'A block that is never trimmed has no oversize. Trim it after each round or log, or leave “{other}” out.',
     );
   }
-  return { after, oversize: lengthField(spec.trim.oversize, 'trim.oversize', 'zero or more') };
+  return { after, oversize: lengthField(oversize, 'trim.oversize', 'zero or more') };
 }
+
+type GivenStrips = Partial<Readonly<Record<LogKind, PerRound<LengthInput>>>>;
 
 /** The widths that the spec gives for strips, by kind. */
 function readGiven(
   spec: LogCabinSpec,
 ): Partial<Readonly<Record<LogKind, ByRound<[Length, string]>>>> {
-  const given: Partial<Readonly<Record<LogKind, PerRound<LengthInput>>>> = spec.strips ?? {};
+  const { strips: given = {} }: { strips?: GivenStrips } = spec;
   const kinds: readonly LogKind[] = spec.log === undefined ? ['wide', 'narrow'] : ['log'];
   checkFields(given, 'strips', kinds);
   const byKind: Partial<Record<LogKind, ByRound<[Length, string]>>> = {};
@@ -79,8 +87,7 @@ function readGiven(
   return byKind;
 }
 
-function checkStrip(strip: Length, log: Length, seam: Length, trim: Trim, field: string): void {
-  const needed = log.plus(seam.times(2));
+function checkStrip(strip: Length, log: Length, needed: Length, trim: Trim, field: string): void {
   if (strip.compareTo(needed) < 0) {
     fail(
       'strip-too-narrow',
@@ -111,20 +118,19 @@ export function readStrips(
   seam: Length,
   grid: Length,
 ): Strips {
-  const trim = readTrim(spec, grid);
+  const step = coarseStep(grid);
+  const trim = readTrim(spec, step);
   const given = readGiven(spec);
+  const allowances = seam.times(2);
 
-  const usual = (log: Length): Length => {
-    const needed = log.plus(seam.times(2));
-    return trim.after === 'never'
-      ? needed
-      : needed.plus(trim.oversize).toGrid(coarseStep(grid), 'up');
-  };
   const exactWidth = (kind: LogKind, index: number): Length => {
     const log = widths(kind, index);
+    const needed = log.plus(allowances);
     const [strip, field] = given[kind]?.(index) ?? [];
-    if (strip === undefined || field === undefined) return usual(log);
-    checkStrip(strip, log, seam, trim, field);
+    if (strip === undefined || field === undefined) {
+      return trim.after === 'never' ? needed : needed.plus(trim.oversize).toGrid(step, 'up');
+    }
+    checkStrip(strip, log, needed, trim, field);
     return strip;
   };
   return {

@@ -1,9 +1,12 @@
 import type { Length } from '../length/length.js';
+import { choiceField } from '../plan/field.js';
 import { opposite, runsAcross, type Side, turnSide } from '../plan/side.js';
 import type { LogCabin, LogCabinRound } from './plan.js';
 
 /** The hand that holds the cutter. */
 export type Hand = 'left' | 'right';
+
+const HANDS: readonly Hand[] = ['left', 'right'];
 
 /** A line of the ruler, and what it is laid on. */
 export interface RulerLine {
@@ -94,6 +97,7 @@ function place(
  * The left hand cuts along the ruler's left edge instead of its right one, which mirrors the order;
  * the block and its numbers stay as they are. A block that is never trimmed has no placements.
  *
+ * @throws EighthsError `unknown-choice` where the hand is neither
  * @example
  * const block = logCabin({ rounds: 1, center: 2, log: 1, strips: { log: 2 } });
  * trimCuts(block, block.rounds[0], 'left').map(({ turn }) => turn); // [0,2]
@@ -103,6 +107,7 @@ export function trimCuts(
   round: LogCabinRound,
   hand: Hand,
 ): readonly RulerPlacement[] {
+  choiceField(hand, 'hand', HANDS);
   const placements: RulerPlacement[] = [];
   const done: Side[] = [];
   const lay = (turn: RulerPlacement['turn'], sides: readonly Side[]): void => {

@@ -1,36 +1,9 @@
 import { type Length, length } from '../length/length.js';
-import { notice, type Sentences, type Warning } from '../plan/notice.js';
+import { notice, type Warning } from '../plan/notice.js';
 import { cutSize } from './cutSize.js';
 import type { LogCabinDesign, LogDesign } from './design.js';
 import type { LogCabinRound } from './plan.js';
-
-/** Every code a log cabin's warning can carry. */
-export type LogCabinWarningCode =
-  | 'narrow-log'
-  | 'narrow-center'
-  | 'log-off-grid'
-  | 'strip-off-grid'
-  | 'center-off-grid'
-  | 'finished-off-grid'
-  | 'trim-off-grid';
-
-/** The English sentences of a log cabin's warnings, with their places open. */
-export const logCabinSentences: Sentences<LogCabinWarningCode> = {
-  'narrow-log':
-    'Logs that finish {finished} are narrower than two seam allowances: each seam will catch the allowances of the one before.',
-  'narrow-center':
-    'A center that finishes {finished} is narrower than two seam allowances: its seams will catch each other.',
-  'log-off-grid':
-    'A strip for logs that finish {finished} is exactly {exact} wide. Cut at {cut}, it adds {adds} to a block that is not trimmed.',
-  'strip-off-grid':
-    'A strip {exact} wide lies between two lines of the grid: it is cut at {cut}, and trimming takes off the difference.',
-  'center-off-grid':
-    'The center is exactly {exact} when cut. Cut at {cut}, it adds {adds} to the block unless it is trimmed first.',
-  'finished-off-grid':
-    'The block finishes {finished}, which is {by} beyond a line of the {grid} grid.',
-  'trim-off-grid':
-    'In round {rounds} a trim line lies between two lines of the {grid} grid, {by} beyond one.',
-};
+import { type LogCabinWarningCode, logCabinSentences } from './sentences.js';
 
 type LogCabinWarning = Warning<LogCabinWarningCode>;
 
@@ -63,9 +36,14 @@ function groupLogs(design: LogCabinDesign): readonly LogGroup[] {
   return [...groups.values()];
 }
 
+/** Groups that differ in what a sentence does not speak of are spoken of once. */
+const saidOnce = (warnings: readonly LogCabinWarning[]): LogCabinWarning[] => [
+  ...new Map(warnings.map((warning) => [`${warning.field} ${warning.text}`, warning])).values(),
+];
+
 function warnOfLogs(design: LogCabinDesign): LogCabinWarning[] {
   const { seam, trimAfter } = design;
-  return groupLogs(design).flatMap(({ log, across }) => {
+  const warnings = groupLogs(design).flatMap(({ log, across }) => {
     const { kind, finished, strip } = log;
     const warnings: LogCabinWarning[] = [];
     if (finished.compareTo(seam.times(2)) < 0)
@@ -80,6 +58,7 @@ function warnOfLogs(design: LogCabinDesign): LogCabinWarning[] {
     }
     return warnings;
   });
+  return saidOnce(warnings);
 }
 
 function warnOfSizes({ center, finished, seam, grid }: LogCabinDesign): LogCabinWarning[] {

@@ -13,9 +13,10 @@ const positive = (input: LengthInput, field: string): Length => lengthField(inpu
 export function readWidths(spec: LogCabinSpec): FinishedWidths {
   const { rounds, log, wide, narrow } = spec;
   if (log === undefined) {
-    const wideInput = wide ?? missing(narrow === undefined ? 'log' : 'wide');
-    const wideWidth = eachRound(wideInput, 'wide', rounds, positive);
-    const narrowWidth = eachRound(narrow ?? missing('narrow'), 'narrow', rounds, positive);
+    if (wide === undefined) missing(narrow === undefined ? 'log' : 'wide');
+    if (narrow === undefined) missing('narrow');
+    const wideWidth = eachRound(wide, 'wide', rounds, positive);
+    const narrowWidth = eachRound(narrow, 'narrow', rounds, positive);
     return (kind, index) => (kind === 'wide' ? wideWidth(index) : narrowWidth(index));
   }
   for (const other of ['wide', 'narrow', 'wideSides', 'first'] as const) {

@@ -1,6 +1,6 @@
 import { logCabinPlaces, type Place } from '../block/places.js';
 import type { LogCabin } from '../block/plan.js';
-import { SIDES } from '../plan/side.js';
+import { perSide } from '../plan/side.js';
 
 /** The fabrics of a block, in the order of their tints: the center's, then as they are sewn. */
 export const fabricsOf = ({ center, logs, cornerstones }: LogCabin): readonly string[] => [
@@ -33,10 +33,5 @@ export function blockParts(plan: LogCabin, sewn = plan.logs.length): readonly Bl
 }
 
 /** A part at the edge of the block goes on to the raw edge: from `finished` to `raw`. */
-export function reachOut(place: Place, finished: Place, raw: Place): Place {
-  const reached = { ...place };
-  for (const side of SIDES) {
-    if (place[side].equals(finished[side])) reached[side] = raw[side];
-  }
-  return reached;
-}
+export const reachOut = (place: Place, finished: Place, raw: Place): Place =>
+  perSide((side) => (place[side].equals(finished[side]) ? raw : place)[side]);

@@ -20,7 +20,8 @@ export type LineRole =
   | 'center-seam'
   | 'trim-line'
   | 'ruler-line'
-  | 'diagonal';
+  | 'diagonal'
+  | 'selvage';
 
 /** Words that stand in drawings; an element brings its own language's. */
 export type DrawingWord =
@@ -30,7 +31,8 @@ export type DrawingWord =
   | 'center seam'
   | 'last seam'
   | 'trimmed edge'
-  | 'hold';
+  | 'hold'
+  | 'selvage to selvage';
 
 /** A filled polygon. */
 export interface Area {

@@ -28,15 +28,18 @@ export function boxAround(dots: readonly Dot[]): Box {
   };
 }
 
-const short = (value: number): string => String(Math.round(value * 1000) / 1000);
+const numbers = (...values: readonly number[]): string =>
+  values.map((value) => Math.round(value * 1000) / 1000).join(' ');
 
 /** SVG path data of a line through dots. */
 export const pathThrough = (dots: readonly Dot[], closed = false): string =>
-  `${dots.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${short(x)} ${short(y)}`).join('')}${closed ? 'Z' : ''}`;
+  `M${dots.map(({ x, y }) => numbers(x, y)).join('L')}${closed ? 'Z' : ''}`;
 
 /** SVG path data of a circle. */
-export const circlePath = ({ x, y }: Dot, radius: number): string =>
-  `M${short(x - radius)} ${short(y)}a${short(radius)} ${short(radius)} 0 1 0 ${short(2 * radius)} 0a${short(radius)} ${short(radius)} 0 1 0 ${short(-2 * radius)} 0Z`;
+export function circlePath({ x, y }: Dot, radius: number): string {
+  const half = (across: number) => `a${numbers(radius, radius, 0, 1, 0, across, 0)}`;
+  return `M${numbers(x - radius, y)}${half(2 * radius)}${half(-2 * radius)}Z`;
+}
 
 /**
  * Parallel lines across a convex polygon, so that fabrics can be told apart without color, in print

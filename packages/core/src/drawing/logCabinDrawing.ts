@@ -1,79 +1,83 @@
-import { logCabinPlaces, type Place, placeWithin } from '../block/places.js';
+import { finishedPlace, type Place } from '../block/places.js';
 import type { LogCabin } from '../block/plan.js';
+import { countField } from '../plan/field.js';
 import { notice } from '../plan/notice.js';
-import { perSide } from '../plan/side.js';
 import type { Size } from '../plan/size.js';
-import { blockParts, fabricsOf, reachOut } from './blockParts.js';
+import { type BlockPart, blockParts, fabricsOf, reachOut } from './blockParts.js';
 import type { Dimension, Drawing, DrawingWord, Shape } from './drawing.js';
-import { cornersOf, middleOf, point, sideOf } from './points.js';
+import { cornersOf, grown, middleOf, point, sideOf, sizeOf } from './points.js';
 import { drawingSentences } from './sentences.js';
+import { area, fabricArea, line } from './shapes.js';
+
+/** How much of a block is drawn. */
+export interface LogCabinDrawingOptions {
+  /** The round after which it is drawn, from 1; default the last. */
+  readonly round?: number;
+}
+
+/** A ruled edge to read sizes by, from the top left corner of the raw edge. */
+function ruledEdge(raw: Place, toward: 'top' | 'left'): Shape {
+  const [from, to] = sideOf(raw, toward);
+  return { kind: 'scale', from, to, toward };
+}
+
+/** The sizes of nested places below the block, and beside it where it is no square. */
+function dimensions(nested: readonly (readonly [Place, DrawingWord])[]): Dimension[] {
+  const along = (away: 'bottom' | 'right', extent: keyof Size) =>
+    nested.map(([place, word], row): Dimension => {
+      const [from, to] = sideOf(place, away);
+      return { kind: 'dimension', from, to, away, row, measure: sizeOf(place)[extent], word };
+    });
+  const square = nested.every(([place]) => sizeOf(place).width.equals(sizeOf(place).height));
+  return [...along('bottom', 'width'), ...(square ? [] : along('right', 'height'))];
+}
+
+const numbered = ({ place, order }: BlockPart): Shape[] =>
+  order === undefined
+    ? []
+    : [{ kind: 'label', role: 'order', at: middleOf(place), text: { count: order } }];
 
 /**
  * The block as sewn and trimmed, with its seam allowance, its logs numbered in sewing order, and a
  * ruled edge to read sizes by.
  *
+ * @throws EighthsError `not-a-count` where the block has no such round
  * @example
  * const block = logCabin({ rounds: 4, finished: 9, wide: '1 1/4', narrow: '1/2' });
  * drawLogCabin(block).title.text; // 'The block as sewn: 9 finished, trim to 9 1/2'
  */
-export function drawLogCabin(plan: LogCabin): Drawing {
-  const places = logCabinPlaces(plan);
+export function drawLogCabin(plan: LogCabin, options: LogCabinDrawingOptions = {}): Drawing {
   const last = plan.rounds.length;
-  const reach = plan.rounds[last - 1]?.centerSeamToEdge ?? perSide(() => plan.seam);
-  const raw = placeWithin(plan, reach);
-  const finished = placeWithin(
-    plan,
-    perSide((side) => reach[side].minus(plan.seam)),
-  );
-
-  const parts = blockParts(plan);
-  const shapes: Shape[] = [];
-  for (const { place, fabric } of parts) {
-    const points = cornersOf(reachOut(place, finished, raw));
-    shapes.push({ kind: 'area', role: 'fabric', fabric, points });
-  }
-  for (const { place, order } of parts) {
-    if (order === undefined) continue;
-    shapes.push({ kind: 'label', role: 'order', at: middleOf(place), text: { count: order } });
-  }
-  shapes.push(
-    {
-      kind: 'line',
-      role: 'finished-edge',
-      points: [...cornersOf(finished), point(finished.left, finished.top)],
-    },
-    { kind: 'area', role: 'outline', points: cornersOf(raw) },
-  );
-  const [topLeft, topRight] = sideOf(raw, 'top');
-  const [, bottomLeft] = sideOf(raw, 'left');
-  shapes.push(
-    { kind: 'scale', from: topLeft, to: topRight, toward: 'top' },
-    { kind: 'scale', from: topLeft, to: bottomLeft, toward: 'left' },
-  );
-  const square = plan.finished.width.equals(plan.finished.height);
-  for (const away of square ? (['bottom'] as const) : (['bottom', 'right'] as const)) {
-    const extent = away === 'bottom' ? 'width' : 'height';
-    const measured = (place: Place, size: Size, word: DrawingWord, row: number): Dimension => {
-      const [from, to] = sideOf(place, away);
-      return { kind: 'dimension', from, to, away, row, measure: size[extent], word };
-    };
-    shapes.push(
-      measured(places.center, plan.center.finished, 'center', 0),
-      measured(finished, plan.finished, 'finished', 1),
-      measured(raw, plan.unfinished, 'trim to', 2),
-    );
-  }
+  const round = countField(options.round ?? last, 'round', 1, last);
+  const finished = finishedPlace(plan, round);
+  const raw = grown(finished, plan.seam);
+  const center = finishedPlace(plan, 0);
+  const logs = plan.logs.filter((log) => log.round <= round).length;
+  const parts = blockParts(plan, logs);
+  const finishedEdge = [...cornersOf(finished), point(finished.left, finished.top)];
   return {
     title: notice(drawingSentences, 'block-title', {
-      finished: plan.finished,
-      unfinished: plan.unfinished,
+      finished: sizeOf(finished),
+      unfinished: sizeOf(raw),
     }),
     description: notice(drawingSentences, 'block-description', {
       center: plan.center.finished,
-      logs: plan.logs.length,
-      rounds: last,
+      logs,
+      rounds: round,
     }),
     fabrics: fabricsOf(plan),
-    shapes,
+    shapes: [
+      ...parts.map(({ place, fabric }) => fabricArea(fabric, reachOut(place, finished, raw))),
+      ...parts.flatMap(numbered),
+      line('finished-edge', finishedEdge),
+      area('outline', raw),
+      ruledEdge(raw, 'top'),
+      ruledEdge(raw, 'left'),
+      ...dimensions([
+        [center, 'center'],
+        [finished, 'finished'],
+        [raw, 'trim to'],
+      ]),
+    ],
   };
 }

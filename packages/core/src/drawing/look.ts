@@ -43,12 +43,13 @@ export const pathLooks: Readonly<Record<MarkRole, Look>> = {
   'trim-line': line(ACCENT, 2.5),
   'ruler-line': line(ACCENT, 1.25),
   diagonal: { ...line(ACCENT, 1), 'stroke-dasharray': '2 3' },
+  selvage: { ...line(INK, 3), 'stroke-dasharray': '1 4' },
   measure: line(INK, 0.9),
   extension: { ...line(INK, 0.6), opacity: 0.5 },
   scale: line(INK, 0.8),
   order: line(INK, 1),
   cut: { ...line(ACCENT, 1.5), fill: '#fff' },
-  hold: { ...line(ACCENT, 1), 'stroke-dasharray': '3 3' },
+  hold: { ...line(ACCENT, 1), fill: '#fff', 'stroke-dasharray': '3 3' },
 };
 
 /** The color of a role's text. */

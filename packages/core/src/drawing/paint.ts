@@ -1,6 +1,6 @@
 import { formatLength } from '../length/format.js';
 import type { Length } from '../length/length.js';
-import { runsAcross, type Side } from '../plan/side.js';
+import { outward, perSide, runsAcross, type Side } from '../plan/side.js';
 import type { Area, Dimension, Drawing, DrawingWord, Label, Scale, Shape } from './drawing.js';
 import {
   type Box,
@@ -11,7 +11,7 @@ import {
   hatch,
   pathThrough,
 } from './geometry.js';
-import type { Mark, Painting, TextMark } from './marks.js';
+import type { Mark, MarkRole, Painting, PathMark, TextMark } from './marks.js';
 import { type ScaleUnit, scaleMarks } from './scale.js';
 
 /** How a drawing's measures and words are written. */
@@ -36,6 +36,9 @@ const MARGIN = 1;
 /** The angle of the hatch for each tint; the center's fabric is plain. */
 const HATCHES: readonly (number | undefined)[] = [undefined, 45, -45, 0, 90, 20, -70, 70];
 
+/** The height of each kind of label, in heights of text. */
+const LABELS: Readonly<Record<Label['role'], number>> = { order: 0.8, cut: 1, hold: 0.9 };
+
 interface Ink {
   /** The height of text, in inches. */
   readonly text: number;
@@ -46,122 +49,86 @@ interface Ink {
   readonly scale: ScaleUnit;
 }
 
+const path = (role: MarkRole, d: string): PathMark => ({ kind: 'path', role, d });
+
 const text = (
-  role: TextMark['role'],
+  role: MarkRole,
   at: Dot,
   size: number,
   words: string,
-  rest: Partial<Pick<TextMark, 'anchor' | 'upward'>> = {},
-): TextMark => ({
-  kind: 'text',
-  role,
-  ...at,
-  size,
-  anchor: 'middle',
-  upward: false,
-  text: words,
-  ...rest,
-});
+  anchor: TextMark['anchor'] = 'middle',
+  upward = false,
+): TextMark => ({ kind: 'text', role, ...at, size, anchor, upward, text: words });
 
 function paintArea({ role, points, fabric }: Area, ink: Ink): Mark[] {
   const dots = points.map(dotAt);
-  const d = pathThrough(dots, true);
-  if (role === 'waste') {
-    return [
-      { kind: 'path', role, d },
-      { kind: 'path', role: 'hatch', d: hatch(dots, 60, ink.text / 4) },
-    ];
-  }
-  if (fabric === undefined) return [{ kind: 'path', role, d }];
+  const outline = path(role, pathThrough(dots, true));
+  if (role === 'waste') return [outline, path('hatch', hatch(dots, 60, ink.text / 4))];
+  if (fabric === undefined) return [outline];
   const tint = Math.max(0, ink.fabrics.indexOf(fabric));
   const angle = HATCHES[tint % HATCHES.length];
-  const marks: Mark[] = [{ kind: 'path', role, d, tint }];
-  if (angle !== undefined) {
-    marks.push({ kind: 'path', role: 'hatch', d: hatch(dots, angle, ink.text * 0.7) });
-  }
+  const marks: Mark[] = [{ ...outline, tint }];
+  if (angle !== undefined) marks.push(path('hatch', hatch(dots, angle, ink.text * 0.7)));
   return marks;
 }
 
 function paintLabel({ role, at, text: content }: Label, ink: Ink): Mark[] {
   const dot = dotAt(at);
-  if ('word' in content) {
-    const words = ink.word(content.word);
-    const radius = ink.text * (0.5 + (words.length * FIGURE_WIDTH) / 2);
-    return [
-      { kind: 'path', role, d: circlePath(dot, radius) },
-      text(role, dot, ink.text * 0.9, words),
-    ];
-  }
-  const words = String(content.count);
-  if (role !== 'cut') return [text(role, dot, ink.text * 0.8, words)];
-  return [
-    { kind: 'path', role, d: circlePath(dot, ink.text * 0.8) },
-    text(role, dot, ink.text, words),
-  ];
+  const words = 'word' in content ? ink.word(content.word) : String(content.count);
+  const label = text(role, dot, ink.text * LABELS[role], words);
+  if (role === 'order') return [label];
+  const radius = ink.text * (0.52 + (words.length * FIGURE_WIDTH) / 2);
+  return [path(role, circlePath(dot, radius)), label];
 }
 
-/** Where a row of dimensions stands, beyond the box on that side. */
-function rowLevel(away: Side, row: number, { box, text: size }: Ink): number {
-  const distance = size * (ROW * (row + 1) - 0.5);
-  return away === 'bottom' || away === 'right' ? box[away] + distance : box[away] - distance;
-}
-
-function paintDimension(dimension: Dimension, ink: Ink): Mark[] {
-  const { away, row, measure, word } = dimension;
+/** A dimension line, its words above it where there is room, else beside it, toward the middle. */
+function paintDimension({ from, to, away, row, measure, word }: Dimension, ink: Ink): Mark[] {
+  const { box, text: size } = ink;
   const across = runsAcross(away);
-  const level = rowLevel(away, row, ink);
-  const onLine = ({ x, y }: Dot): Dot => (across ? { x, y: level } : { x: level, y });
-  const [from, to] = [dotAt(dimension.from), dotAt(dimension.to)];
-  const [start, end] = [onLine(from), onLine(to)];
-  const figures = ink.write(measure);
-  const words = word === undefined ? figures : `${ink.word(word)} ${figures}`;
-  const half = ink.text * 0.25;
+  const level = box[away] + outward(away) * size * (ROW * (row + 1) - 0.5);
+  const dot = (along: number, above = 0): Dot =>
+    across ? { x: along, y: level - above } : { x: level - above, y: along };
   const slash = ({ x, y }: Dot): string =>
     pathThrough([
-      { x: x - half, y: y + half },
-      { x: x + half, y: y - half },
+      { x: x - size / 4, y: y + size / 4 },
+      { x: x + size / 4, y: y - size / 4 },
     ]);
+  const ends = [from, to].map(dotAt);
+  const places = ends.map(({ x, y }) => (across ? x : y));
+  const onLine = places.map((along) => dot(along));
+  const extensions = ends.map((end, index) => pathThrough([end, onLine[index] ?? end]));
+
+  const figures = ink.write(measure);
+  const words = word === undefined ? figures : `${ink.word(word)} ${figures}`;
+  const [low, high] = [Math.min(...places), Math.max(...places)];
+  const middle = (low + high) / 2;
+  const before = (across ? box.left + box.right : box.top + box.bottom) / 2 < middle;
+  const fits = high - low > words.length * FIGURE_WIDTH * size;
+  const beside = before ? low - size / 2 : high + size / 2;
   return [
-    { kind: 'path', role: 'extension', d: pathThrough([from, start]) + pathThrough([to, end]) },
-    { kind: 'path', role: 'measure', d: pathThrough([start, end]) + slash(start) + slash(end) },
-    dimensionText(words, start, end, across, ink),
+    path('extension', extensions.join('')),
+    path('measure', pathThrough(onLine) + onLine.map(slash).join('')),
+    fits
+      ? text('measure', dot(middle, size * 0.65), size, words, 'middle', !across)
+      : // Text that reads upward starts below.
+        text('measure', dot(beside), size, words, before === across ? 'end' : 'start', !across),
   ];
 }
 
-/** Above the line where there is room, else beside it, toward the middle of the drawing. */
-function dimensionText(words: string, start: Dot, end: Dot, across: boolean, ink: Ink): TextMark {
-  const { box, text: size } = ink;
-  const axis = across ? 'x' : 'y';
-  const [low, high] = [Math.min(start[axis], end[axis]), Math.max(start[axis], end[axis])];
-  const middle = (low + high) / 2;
-  const place = (along: number, above: number): Dot =>
-    across ? { x: along, y: start.y - above } : { x: start.x - above, y: along };
-  const upward = !across;
-  if (high - low > words.length * FIGURE_WIDTH * size) {
-    return text('measure', place(middle, size * 0.65), size, words, { upward });
-  }
-  const boxMiddle = across ? (box.left + box.right) / 2 : (box.top + box.bottom) / 2;
-  const before = boxMiddle < middle;
-  // Text that reads upward starts below.
-  const anchor = before === across ? 'end' : 'start';
-  const along = before ? low - size * 0.5 : high + size * 0.5;
-  return text('measure', place(along, 0), size, words, { upward, anchor });
-}
-
-const paintScale = ({ from, to, toward }: Scale, ink: Ink): Mark[] => {
+function paintScale({ from, to, toward }: Scale, ink: Ink): Mark[] {
   const { ticks, figures } = scaleMarks(dotAt(from), dotAt(to), toward, ink.text, ink.scale);
   return [
-    { kind: 'path', role: 'scale', d: ticks },
+    path('scale', ticks),
     ...figures.map(({ at, count }) => text('scale', at, ink.text * 0.7, String(count))),
   ];
-};
+}
 
 function paintShape(shape: Shape, ink: Ink): Mark[] {
   switch (shape.kind) {
     case 'area':
       return paintArea(shape, ink);
     case 'line':
-      return [{ kind: 'path', role: shape.role, d: pathThrough(shape.points.map(dotAt)) }];
+      return [path(shape.role, pathThrough(shape.points.map(dotAt)))];
     case 'label':
       return paintLabel(shape, ink);
     case 'dimension':
@@ -171,19 +138,21 @@ function paintShape(shape: Shape, ink: Ink): Mark[] {
   }
 }
 
-/** How many rows of dimensions stand on a side. */
-const rowsOn = (shapes: readonly Shape[], side: Side): number =>
-  Math.max(
-    0,
-    ...shapes.map((shape) =>
-      shape.kind === 'dimension' && shape.away === side ? shape.row + 1 : 0,
-    ),
-  );
-
-/** The room that a side needs beyond the box, in heights of text. */
-function roomOn(shapes: readonly Shape[], side: Side): number {
-  const scaled = shapes.some((shape) => shape.kind === 'scale' && shape.toward === side);
-  return MARGIN + Math.max(ROW * rowsOn(shapes, side), scaled ? RULED_EDGE : 0);
+/** The room that a shape needs beyond the box on a side, in heights of text. */
+function roomFor(shape: Shape, side: Side, { box, text: size }: Ink): number {
+  switch (shape.kind) {
+    case 'dimension':
+      return shape.away === side ? MARGIN + ROW * (shape.row + 1) : MARGIN;
+    case 'scale':
+      return shape.toward === side ? MARGIN + RULED_EDGE : MARGIN;
+    case 'label': {
+      // It may stand outside what it is about; a circle around it takes a height of text.
+      const { x, y } = dotAt(shape.at);
+      return 1 + (outward(side) * ((runsAcross(side) ? y : x) - box[side])) / size;
+    }
+    default:
+      return MARGIN;
+  }
 }
 
 /**
@@ -193,9 +162,7 @@ function roomOn(shapes: readonly Shape[], side: Side): number {
 export function paint(drawing: Drawing, options: PaintOptions = {}): Painting {
   const { shapes, fabrics } = drawing;
   const box = boxAround(
-    shapes.flatMap((shape) =>
-      shape.kind === 'area' || shape.kind === 'line' ? shape.points.map(dotAt) : [],
-    ),
+    shapes.flatMap((shape) => ('points' in shape ? shape.points.map(dotAt) : [])),
   );
   const size = Math.max(box.right - box.left, box.bottom - box.top) * TEXT_SHARE;
   const ink: Ink = {
@@ -206,13 +173,15 @@ export function paint(drawing: Drawing, options: PaintOptions = {}): Painting {
     word: (word) => options.words?.[word] ?? word,
     scale: options.scale ?? 'inches',
   };
-  const left = box.left - roomOn(shapes, 'left') * size;
-  const top = box.top - roomOn(shapes, 'top') * size;
+  const { top, right, bottom, left } = perSide((side) => {
+    const room = Math.max(...shapes.map((shape) => roomFor(shape, side, ink)));
+    return box[side] + outward(side) * room * size;
+  });
   return {
     x: left,
     y: top,
-    width: box.right + roomOn(shapes, 'right') * size - left,
-    height: box.bottom + roomOn(shapes, 'bottom') * size - top,
+    width: right - left,
+    height: bottom - top,
     marks: shapes.flatMap((shape) => paintShape(shape, ink)),
   };
 }

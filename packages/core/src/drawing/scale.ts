@@ -1,4 +1,4 @@
-import { runsAcross, type Side } from '../plan/side.js';
+import { outward, runsAcross, type Side } from '../plan/side.js';
 import { type Dot, pathThrough } from './geometry.js';
 
 /** What a ruled edge counts. */
@@ -31,12 +31,16 @@ const rulings: Readonly<Record<ScaleUnit, Ruling>> = {
   },
 };
 
-/** Figures stand at every unit, or at every second, fifth, tenth where they would crowd. */
-const EVERY = [1, 2, 5, 10, 20, 50, 100];
+/** The first of 1, 2, 5, 10, 20, 50 and so on that is more than `least`. */
+function roundCount(least: number): number {
+  const power = 10 ** Math.max(0, Math.floor(Math.log10(least)));
+  return [power, 2 * power, 5 * power].find((count) => count > least) ?? 10 * power;
+}
 
 /**
  * The marks and figures along a ruled edge. Marks closer than a sixth of the text's height are left
- * out: on a screen they would be a gray band.
+ * out: on a screen they would be a gray band. Figures stand at every unit, or at every second, fifth,
+ * tenth where they would crowd, and so do the marks where even whole units crowd.
  */
 export function scaleMarks(
   from: Dot,
@@ -48,21 +52,21 @@ export function scaleMarks(
   const { unit, marks } = rulings[scaleUnit];
   const extent = Math.hypot(to.x - from.x, to.y - from.y);
   const along = { x: (to.x - from.x) / extent, y: (to.y - from.y) / extent };
-  const sign = toward === 'top' || toward === 'left' ? -1 : 1;
+  const sign = outward(toward);
   const out = runsAcross(toward) ? { x: 0, y: sign } : { x: sign, y: 0 };
   const dot = (distance: number, height: number): Dot => ({
     x: from.x + along.x * distance + out.x * height,
     y: from.y + along.y * distance + out.y * height,
   });
   const shown = marks.filter(({ parts }) => unit / parts > text / 6);
-  const finest = shown.at(-1)?.parts ?? 1;
+  const every = roundCount((text * 1.6) / unit);
+  const finest = shown.at(-1)?.parts ?? 1 / every;
   const ticks: string[] = [];
   for (let index = 0; index * (unit / finest) <= extent + 1e-9; index += 1) {
     const height = shown.find(({ parts }) => (index * parts) % finest === 0)?.height ?? 0.6;
     const distance = (index * unit) / finest;
     ticks.push(pathThrough([dot(distance, 0), dot(distance, height * text)]));
   }
-  const every = EVERY.find((count) => count * unit > text * 1.6) ?? 100;
   const figures: { at: Dot; count: number }[] = [];
   for (let count = every; count * unit < extent - text / 3; count += every) {
     figures.push({ at: dot(count * unit, text), count });

@@ -20,7 +20,11 @@ const ESCAPES: Readonly<Record<string, string>> = {
   "'": '&#39;',
 };
 
-const escaped = (text: string): string => text.replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign);
+/** Control characters and halves of characters have no place in XML, escaped or not. */
+const NOT_XML = /[\p{Cc}\p{Cs}\ufffe\uffff]/gu;
+
+const escaped = (text: string): string =>
+  text.replace(NOT_XML, ' ').replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign);
 
 const attributes = (values: Readonly<Record<string, string | number>>): string =>
   Object.entries(values)

@@ -1,15 +1,16 @@
-import { beyond, finishedReach, type Place, placeWithin } from '../block/places.js';
+import { beyond, finishedPlace, movedOut, type Place } from '../block/places.js';
 import type { LogCabin, LogCabinRound } from '../block/plan.js';
 import { type Hand, type RulerLine, type RulerPlacement, trimCuts } from '../block/trimCuts.js';
 import { fail } from '../errors/error.js';
 import { type Length, length } from '../length/length.js';
 import { countField } from '../plan/field.js';
 import { notice } from '../plan/notice.js';
-import { opposite, type PerSide, perSide, runsAcross, SIDES, type Side } from '../plan/side.js';
+import { opposite, perSide, runsAcross, SIDES, type Side } from '../plan/side.js';
 import { blockParts, fabricsOf, reachOut } from './blockParts.js';
 import type { Drawing, DrawingWord, Line, LineRole, Point, Shape } from './drawing.js';
-import { cornersOf, middleOf, point, sideOf, turnPlace } from './points.js';
+import { cornerOf, edgeOf, grown, middleOf, sideOf, sizeOf, turnPlace } from './points.js';
 import { drawingSentences } from './sentences.js';
+import { area, fabricArea, line } from './shapes.js';
 
 /** Which of a block's trims is drawn, and for whom. */
 export interface TrimDrawingOptions {
@@ -34,8 +35,8 @@ const wordFor: Readonly<Record<RulerLine['on'], DrawingWord>> = {
 interface OnTheMat {
   /** The order of the last log sewn. */
   readonly sewn: number;
-  readonly finished: PerSide<Length>;
-  readonly raw: PerSide<Length>;
+  readonly finished: Place;
+  readonly raw: Place;
 }
 
 function onTheMat(
@@ -46,102 +47,84 @@ function onTheMat(
 ): OnTheMat {
   // Where each log is trimmed by itself, the logs after it are not on yet.
   const logs = plan.trimAfter === 'log' ? round.logs.slice(0, done + 1) : round.logs;
-  const before = finishedReach(plan, round.number - 1);
-  const after = finishedReach(plan, round.number);
+  const before = finishedPlace(plan, round.number - 1);
+  const after = finishedPlace(plan, round.number);
   const isOn = (side: Side): boolean => logs.some((log) => log.side === side);
-  const finished = perSide((side) => (isOn(side) ? after[side] : before[side]));
+  const finished = perSide((side) => (isOn(side) ? after : before)[side]);
   return {
     sewn: Math.max(...logs.map(({ order }) => order)),
     finished,
     raw: perSide((side) => {
-      const edge = finished[side].plus(plan.seam);
-      return isOn(side) && !cut.includes(side) ? edge.plus(round.trimAway[side]) : edge;
+      const untrimmed = isOn(side) && !cut.includes(side);
+      const beyondSeam = untrimmed ? plan.seam.plus(round.trimAway[side]) : plan.seam;
+      return movedOut(finished, side, beyondSeam);
     }),
   };
 }
 
-const grow = (place: Place, by: Length): Place => ({
-  left: place.left.minus(by),
-  top: place.top.minus(by),
-  right: place.right.plus(by),
-  bottom: place.bottom.plus(by),
+/** The same place with one side moved inward. */
+const movedIn = (place: Place, side: Side, distance: Length): Place => ({
+  ...place,
+  [side]: movedOut(place, side, distance.negated()),
 });
 
-/** A point at a distance from a side of a place, measured inward. */
-const inward = (place: Place, side: Side, distance: Length): Length =>
-  side === 'left' || side === 'top' ? place[side].plus(distance) : place[side].minus(distance);
-
-/** A line along `side` of `place`, moved inward by a distance. */
-function lineAlong(place: Place, side: Side, distance: Length, role: LineRole): Line {
-  const moved = { ...place, [side]: inward(place, side, distance) };
-  return { kind: 'line', role, points: sideOf(moved, side) };
-}
+const lineAlong = (role: LineRole, place: Place, side: Side): Line =>
+  line(role, sideOf(place, side));
 
 /** The ruler: its edges on the trim lines of the cuts, reaching beyond the block elsewhere. */
 function rulerPlace(cutSides: readonly Side[], trimmed: Place, raw: Place): Place {
-  const ruler = { ...grow(raw, OVERHANG) };
-  for (const side of cutSides) ruler[side] = trimmed[side];
-  return ruler;
+  const reaching = grown(raw, OVERHANG);
+  return perSide((side) => (cutSides.includes(side) ? trimmed : reaching)[side]);
 }
 
 function drawCut(
-  cut: RulerPlacement['cuts'][number],
+  { at, lines, order }: RulerPlacement['cuts'][number],
   hand: Hand,
   ruler: Place,
   raw: Place,
 ): Shape[] {
-  const { at, lines, order } = cut;
-  const zero = length(0);
   const [start, end] = sideOf(ruler, at);
+  // Counted from the corner that both cuts share, or from the end away from the person.
+  const [from, to] = at === 'top' && hand === 'right' ? [end, start] : [start, end];
   const away = runsAcross(at) ? opposite(hand) : 'bottom';
-  const shapes: Shape[] = [
-    { kind: 'area', role: 'waste', points: cornersOf(beyond(at, ruler, raw)) },
-    lineAlong({ ...grow(raw, OVERHANG), [at]: ruler[at] }, at, zero, 'trim-line'),
-    // Counted from the corner that both cuts share, or from the end away from the person.
-    at === 'top' && hand === 'right'
-      ? { kind: 'scale', from: end, to: start, toward: opposite(at) }
-      : { kind: 'scale', from: start, to: end, toward: opposite(at) },
+  return [
+    area('waste', beyond(at, ruler, raw)),
+    lineAlong('trim-line', { ...grown(raw, OVERHANG), [at]: ruler[at] }, at),
+    { kind: 'scale', from, to, toward: opposite(at) },
+    ...lines.flatMap(({ on, distance }, row): Shape[] => {
+      const laid = movedIn(ruler, at, distance);
+      const measured = { from: cornerOf(laid, at, away), to: cornerOf(ruler, at, away) };
+      return [
+        lineAlong('ruler-line', laid, at),
+        { kind: 'dimension', ...measured, away, row, measure: distance, word: wordFor[on] },
+      ];
+    }),
+    { kind: 'label', role: 'cut', at: middleOf(edgeOf(raw, at)), text: { count: order } },
   ];
-  for (const [row, { on, distance }] of lines.entries()) {
-    shapes.push(lineAlong(ruler, at, distance, 'ruler-line'));
-    const [from, to] = measuredPoints(ruler, at, away, distance);
-    shapes.push({ kind: 'dimension', from, to, away, row, measure: distance, word: wordFor[on] });
-  }
-  const outside = sideOf(raw, at);
-  const middle = middleOf({
-    left: outside[0].x,
-    top: outside[0].y,
-    right: outside[1].x,
-    bottom: outside[1].y,
-  });
-  shapes.push({ kind: 'label', role: 'cut', at: middle, text: { count: order } });
-  return shapes;
-}
-
-/** The ends of a ruler line's distance from the ruler's edge, on the side where it is written. */
-function measuredPoints(ruler: Place, at: Side, away: Side, distance: Length): [Point, Point] {
-  const edge = ruler[at];
-  const line = inward(ruler, at, distance);
-  return runsAcross(at)
-    ? [point(ruler[away], line), point(ruler[away], edge)]
-    : [point(line, ruler[away]), point(edge, ruler[away])];
 }
 
 /** The ruler's 45-degree line from its corner through the center's corner, and as far again. */
 function drawDiagonal({ cuts, diagonal }: RulerPlacement, ruler: Place): Shape[] {
   const [one, other] = cuts;
   if (diagonal === undefined || one === undefined || other === undefined) return [];
-  const far = diagonal.times('3/2');
-  const corner = point(ruler[one.at], ruler[other.at]);
-  const inner = point(inward(ruler, one.at, far), inward(ruler, other.at, far));
-  return [{ kind: 'line', role: 'diagonal', points: [corner, inner] }];
+  const inside = grown(ruler, diagonal.times('-3/2'));
+  return [
+    line(
+      'diagonal',
+      [ruler, inside].map((place) => cornerOf(place, one.at, other.at)),
+    ),
+  ];
 }
 
 /** Where the other hand holds the ruler: well inside, away from the edges that are cut along. */
 function holdPoint(ruler: Place, hand: Hand): Point {
-  const third = ruler.right.minus(ruler.left).dividedBy(3);
-  const x = hand === 'right' ? ruler.left.plus(third) : ruler.right.minus(third);
-  return point(x, ruler.bottom.minus(ruler.bottom.minus(ruler.top).dividedBy(4)));
+  const { width, height } = sizeOf(ruler);
+  const far = opposite(hand);
+  return cornerOf(
+    movedIn(movedIn(ruler, far, width.dividedBy(3)), 'bottom', height.dividedBy(4)),
+    far,
+    'bottom',
+  );
 }
 
 /**
@@ -179,23 +162,19 @@ export function drawTrim(plan: LogCabin, options: TrimDrawingOptions): Drawing {
     earlier.map(({ side }) => side),
   );
   const turned = (place: Place): Place => turnPlace(place, laid.turn);
-  const finished = placeWithin(plan, mat.finished);
-  const rawBlock = placeWithin(plan, mat.raw);
-  const raw = turned(rawBlock);
-  const trimmed = turned(grow(finished, plan.seam));
+  const raw = turned(mat.raw);
+  const trimmed = turned(grown(mat.finished, plan.seam));
   const cutSides = laid.cuts.map(({ at }) => at);
   const ruler = rulerPlace(cutSides, trimmed, raw);
-  const center = turned(placeWithin(plan, finishedReach(plan, 0)));
+  const center = turned(finishedPlace(plan, 0));
 
-  const parts = blockParts(plan, mat.sewn);
   const shapes: Shape[] = [
-    ...parts.map(({ place, fabric }): Shape => {
-      const points = cornersOf(turned(reachOut(place, finished, rawBlock)));
-      return { kind: 'area', role: 'fabric', fabric, points };
-    }),
-    { kind: 'area', role: 'outline', points: cornersOf(raw) },
-    ...SIDES.map((side) => lineAlong(center, side, length(0), 'center-seam')),
-    { kind: 'area', role: 'ruler', points: cornersOf(ruler) },
+    ...blockParts(plan, mat.sewn).map(({ place, fabric }) =>
+      fabricArea(fabric, turned(reachOut(place, mat.finished, mat.raw))),
+    ),
+    area('outline', raw),
+    ...SIDES.map((side) => lineAlong('center-seam', center, side)),
+    area('ruler', ruler),
     ...drawDiagonal(laid, ruler),
     ...laid.cuts.flatMap((cut) => drawCut(cut, hand, ruler, raw)),
     { kind: 'label', role: 'hold', at: holdPoint(ruler, hand), text: { word: 'hold' } },

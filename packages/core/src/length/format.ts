@@ -1,4 +1,4 @@
-import { refuseChoice } from './choice.js';
+import { choiceField } from './choice.js';
 import { mixedText } from './exactText.js';
 import {
   type FractionInput,
@@ -14,6 +14,7 @@ export type WrittenUnit = 'in' | 'ft-in' | 'yd' | 'mm' | 'cm' | 'm';
 
 type Style = 'unicode' | 'ascii' | 'decimal' | 'spoken';
 
+const UNITS: readonly WrittenUnit[] = ['in', 'ft-in', 'yd', 'mm', 'cm', 'm'];
 const STYLES: readonly Style[] = ['unicode', 'ascii', 'decimal', 'spoken'];
 
 /** How a length is written. */
@@ -43,46 +44,51 @@ export interface FormatOptions {
   readonly rounded?: 'mark' | 'exact';
 }
 
-type Metric = 'mm' | 'cm' | 'm';
+/** What is known of a unit: the inches in one, its words, and the decimals of a rounded metric value. */
+interface Unit extends UnitWords {
+  readonly inches: Length;
+  readonly places?: number;
+}
 
-const oneOf: Readonly<Record<WrittenUnit, Length>> = {
-  in: length(1),
-  'ft-in': length(1),
-  yd: length(36),
-  mm: length('1 mm'),
-  cm: length('1 cm'),
-  m: length('1 m'),
+const inch: Unit = { inches: length(1), one: 'inch', several: 'inches', article: 'an' };
+
+const units: Readonly<Record<WrittenUnit | 'ft', Unit>> = {
+  in: inch,
+  'ft-in': inch,
+  ft: { inches: length('1 ft'), one: 'foot', several: 'feet', article: 'a' },
+  yd: { inches: length('1 yd'), one: 'yard', several: 'yards', article: 'a' },
+  mm: {
+    inches: length('1 mm'),
+    one: 'millimeter',
+    several: 'millimeters',
+    article: 'a',
+    places: 1,
+  },
+  cm: {
+    inches: length('1 cm'),
+    one: 'centimeter',
+    several: 'centimeters',
+    article: 'a',
+    places: 2,
+  },
+  m: { inches: length('1 m'), one: 'meter', several: 'meters', article: 'a', places: 2 },
 };
 
-const isMetric = (unit: WrittenUnit): unit is Metric => unit in metricPlaces;
+const isMetric = (unit: WrittenUnit): boolean => units[unit].places !== undefined;
 
-const metricPlaces: Readonly<Record<Metric, number>> = { mm: 1, cm: 2, m: 2 };
 const DECIMAL_PLACES = 4;
 const FINEST_INCH = length('1/64');
 
 /** Fractions that Unicode has a glyph for, and that people at a cutting table meet. */
-const GLYPHS: Readonly<Record<string, string>> = {
-  '1/2': '½',
-  '1/3': '⅓',
-  '2/3': '⅔',
-  '1/4': '¼',
-  '3/4': '¾',
-  '1/8': '⅛',
-  '3/8': '⅜',
-  '5/8': '⅝',
-  '7/8': '⅞',
-};
+const GLYPHS = [...'½⅓⅔¼¾⅛⅜⅝⅞'];
 
 function unicodeText(numerator: bigint, denominator: bigint): string {
-  const text = mixedText(numerator, denominator);
-  const [first = '', second] = text.split(' ');
-  const part = second ?? first;
-  if (!part.includes('/')) return text;
-  const glyph = GLYPHS[part];
-  const whole = second === undefined ? '' : first;
-  if (glyph !== undefined) return `${whole}${glyph}`;
-  // A no-break space: without it 10 13⁄16 reads as 1013⁄16.
-  return `${whole}${whole === '' ? '' : '\u00a0'}${part.replace('/', '⁄')}`;
+  const text = mixedText(numerator, denominator).replace('/', '⁄');
+  return text.replace(/( ?)(\d+⁄\d+)/, (_, gap: string, part: string) => {
+    const glyph = GLYPHS.find((each) => each.normalize('NFKC') === part);
+    // A no-break space: without it 10 13⁄16 reads as 1013⁄16.
+    return glyph ?? gap.replace(' ', '\u00a0') + part;
+  });
 }
 
 /** The part of a number as a locale writes it, in the digits 0 to 9. */
@@ -96,34 +102,27 @@ function localePart(
   try {
     format = new Intl.NumberFormat(locale, { ...options, numberingSystem: 'latn' });
   } catch {
-    return refuseChoice('locale', locale, ['language tags such as en or de-CH']);
+    return choiceField(locale, 'locale', ['language tags such as en or de-CH']);
   }
   return format.formatToParts(value).find((part) => part.type === type)?.value;
 }
 
 /** The most decimal places that an exact decimal may take before it is rounded. */
 const EXACT_PLACES = 6;
+const MOST_PARTS = 10n ** BigInt(EXACT_PLACES);
 
+/** A decimal that ends within `EXACT_PLACES`. */
 function decimalText({ n, d }: FractionInput, locale: string): string {
-  let places = 0;
-  let power = 1n;
-  while ((n * power) % d !== 0n && places < EXACT_PLACES) {
-    power *= 10n;
-    places += 1;
-  }
-  const digits = ((n * power) / d).toString().padStart(places + 1, '0');
-  if (places === 0) return digits;
-  return `${digits.slice(0, -places)}${localePart(locale, 'decimal', 0.5) ?? '.'}${digits.slice(-places)}`;
+  const digits = ((n * MOST_PARTS) / d).toString().padStart(EXACT_PLACES + 1, '0');
+  const whole = digits.slice(0, -EXACT_PLACES);
+  const part = digits.slice(-EXACT_PLACES).replace(/0+$/, '');
+  return part === '' ? whole : `${whole}${localePart(locale, 'decimal', 0.5) ?? '.'}${part}`;
 }
 
 const stepFor = (unit: WrittenUnit, decimal: boolean): Length => {
-  const places = isMetric(unit) ? metricPlaces[unit] : DECIMAL_PLACES;
-  return decimal ? oneOf[unit].dividedBy(10n ** BigInt(places)) : FINEST_INCH;
+  const { inches, places = DECIMAL_PLACES } = units[unit];
+  return decimal ? inches.dividedBy(10n ** BigInt(places)) : FINEST_INCH;
 };
-
-function isShortDecimal({ d }: FractionInput): boolean {
-  return 10n ** BigInt(EXACT_PLACES) % d === 0n;
-}
 
 /** The value as it will be shown: on the grid if one is given, and so that it can be written. */
 function shownValue(
@@ -134,8 +133,8 @@ function shownValue(
 ): Length {
   const mode = options.mode ?? 'nearest';
   const value = options.grid === undefined ? exact : exact.toGrid(options.grid, mode);
-  const fraction = value.dividedBy(oneOf[unit]).toFraction();
-  const writable = fraction !== undefined && (!decimal || isShortDecimal(fraction));
+  const fraction = value.dividedBy(units[unit].inches).toFraction();
+  const writable = fraction !== undefined && (!decimal || MOST_PARTS % fraction.d === 0n);
   return writable ? value : value.toGrid(stepFor(unit, decimal), mode);
 }
 
@@ -154,11 +153,9 @@ const isEnglish = (locale: string): boolean => /^en\b/i.test(locale);
  * formatLength(squareRoot(2).times(9), { grid: '1/8', mode: 'up' }); // '≈ 12¾'
  */
 export function formatLength(input: LengthInput, options: FormatOptions = {}): string {
-  const unit = options.unit ?? 'in';
-  const style = options.style ?? 'unicode';
+  const unit = choiceField(options.unit ?? 'in', 'unit', UNITS);
+  const style = choiceField(options.style ?? 'unicode', 'style', STYLES);
   const locale = options.locale ?? 'en';
-  if (!Object.hasOwn(oneOf, unit)) refuseChoice('unit', unit, Object.keys(oneOf));
-  if (!STYLES.includes(style)) refuseChoice('style', style, STYLES);
   const english = style === 'spoken' && isEnglish(locale);
   const decimal = isMetric(unit) || style === 'decimal' || (style === 'spoken' && !english);
 
@@ -180,56 +177,42 @@ interface Writing {
 }
 
 /** A length that is not negative. */
-function written(size: Length, unit: WrittenUnit, writing: Writing): string {
+function written(size: Length, unit: WrittenUnit | 'ft', writing: Writing): string {
   if (unit === 'ft-in') return feetAndInches(size, writing);
-  const fraction = size.dividedBy(oneOf[unit]).toFraction();
+  const fraction = size.dividedBy(units[unit].inches).toFraction();
   // Only irrational lengths have none, and those were moved to a grid.
   if (fraction === undefined) return size.toString();
-  if (writing.style === 'spoken') return spoken(fraction, unit, writing);
-  const number = numberText(fraction, writing);
-  if (unit === 'in') return number;
-  return `${number}${writing.style === 'ascii' ? ' ' : '\u00a0'}${unit}`;
-}
-
-function numberText(fraction: FractionInput, { style, locale, decimal }: Writing): string {
-  if (decimal) return decimalText(fraction, locale);
+  const { style, locale, decimal } = writing;
+  if (style === 'spoken') return spoken(fraction, unit, writing);
   const { n, d } = fraction;
-  return style === 'ascii' ? mixedText(n, d) : unicodeText(n, d);
+  const ascii = style === 'ascii';
+  const number = decimal ? decimalText(fraction, locale) : (ascii ? mixedText : unicodeText)(n, d);
+  return unit === 'in' ? number : `${number}${ascii ? ' ' : '\u00a0'}${unit}`;
 }
 
 function feetAndInches(size: Length, writing: Writing): string {
-  const feet = size.dividedBy(12).toGrid(1, 'down');
-  const inches = size.minus(feet.times(12));
-  const rest = written(inches, 'in', writing);
-  if (writing.style === 'spoken') {
-    if (feet.sign() === 0) return rest;
-    const feetText = spoken({ s: 1n, n: BigInt(feet.toString()), d: 1n }, 'ft', writing);
-    if (inches.sign() === 0) return feetText;
-    const join = inches.compareTo(1) < 0 && isEnglish(writing.locale) ? ' and ' : ' ';
-    return feetText + join + rest;
-  }
-  const [foot, inch] = writing.style === 'unicode' ? ['′', '″'] : ["'", '"'];
-  if (feet.sign() === 0) return `${rest}${inch}`;
-  return inches.sign() === 0 ? `${feet}${foot}` : `${feet}${foot} ${rest}${inch}`;
+  const feet = size.toGrid(12, 'down');
+  const inches = size.minus(feet);
+  const spokenOut = writing.style === 'spoken';
+  const [foot, inch] = spokenOut ? ['', ''] : writing.style === 'unicode' ? ['′', '″'] : ["'", '"'];
+  const inchText = written(inches, 'in', writing) + inch;
+  if (feet.sign() === 0) return inchText;
+  const feetText = spokenOut ? written(feet, 'ft', writing) : `${feet.dividedBy(12)}${foot}`;
+  if (inches.sign() === 0) return feetText;
+  const joined = spokenOut && inches.compareTo(1) < 0 && isEnglish(writing.locale);
+  return `${feetText}${joined ? ' and ' : ' '}${inchText}`;
 }
 
-type SpokenUnit = Exclude<WrittenUnit, 'ft-in'> | 'ft';
-
-const words: Readonly<Record<SpokenUnit, UnitWords>> = {
-  in: { one: 'inch', several: 'inches', article: 'an' },
-  ft: { one: 'foot', several: 'feet', article: 'a' },
-  yd: { one: 'yard', several: 'yards', article: 'a' },
-  mm: { one: 'millimeter', several: 'millimeters', article: 'a' },
-  cm: { one: 'centimeter', several: 'centimeters', article: 'a' },
-  m: { one: 'meter', several: 'meters', article: 'a' },
-};
-
-function spoken(fraction: FractionInput, unit: SpokenUnit, { locale, decimal }: Writing): string {
-  const { one, several } = words[unit];
-  if (!decimal) return spokenText(fraction.n, fraction.d, words[unit]);
+function spoken(
+  fraction: FractionInput,
+  unit: Exclude<WrittenUnit, 'ft-in'> | 'ft',
+  { locale, decimal }: Writing,
+): string {
+  const { n, d } = fraction;
+  if (!decimal) return spokenText(n, d, units[unit]);
+  const { one, several } = units[unit];
   const number = decimalText(fraction, locale);
   if (isEnglish(locale)) return `${number} ${number === '1' ? one : several}`;
-  const value = Number(fraction.n) / Number(fraction.d);
-  const name = localePart(locale, 'unit', value, { style: 'unit', unit: one, unitDisplay: 'long' });
-  return `${number} ${name ?? unit}`;
+  const options = { style: 'unit', unit: one, unitDisplay: 'long' } as const;
+  return `${number} ${localePart(locale, 'unit', Number(n) / Number(d), options) ?? unit}`;
 }

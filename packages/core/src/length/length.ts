@@ -2,7 +2,7 @@ import { fail } from '../errors/error.js';
 import type { Exact } from '../number/exact.js';
 import * as exact from '../number/exact.js';
 import { isZero, multiply, numerator, type Rational, rational } from '../number/rational.js';
-import { refuseChoice } from './choice.js';
+import { choiceField } from './choice.js';
 import { exactText } from './exactText.js';
 import { bareUnit, type ReadOptions, readLength, refuse } from './read.js';
 
@@ -18,6 +18,8 @@ export type LengthInput = Length | FractionInput | number | bigint | string;
 
 /** Which way a length that lies between two lines of a grid is moved. */
 export type Rounding = 'up' | 'down' | 'nearest';
+
+const ROUNDINGS: readonly Rounding[] = ['up', 'down', 'nearest'];
 
 const half = exact.fromRational(rational(1n, 2n));
 
@@ -96,18 +98,10 @@ export class Length {
   toGrid(step: LengthInput, rounding: Rounding): Length {
     const size = stepOf(step);
     const steps = exact.divide(this.#exact, size);
-    const multiple = (count: bigint): Length =>
-      new Length(exact.fromRational(multiply(size, rational(count))));
-    switch (rounding) {
-      case 'up':
-        return multiple(exact.ceiling(steps));
-      case 'down':
-        return multiple(exact.floor(steps));
-      case 'nearest':
-        return multiple(exact.floor(exact.add(steps, half)));
-      default:
-        return refuseChoice('rounding', rounding, ['up', 'down', 'nearest']);
-    }
+    const nearest = choiceField(rounding, 'rounding', ROUNDINGS) === 'nearest';
+    const below = exact.floor(nearest ? exact.add(steps, half) : steps);
+    const count = rounding === 'up' ? exact.ceiling(steps) : below;
+    return new Length(exact.fromRational(multiply(size, rational(count))));
   }
 
   /** Whether this is a whole number of steps. */

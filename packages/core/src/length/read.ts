@@ -2,9 +2,9 @@ import type { LengthFault } from '../errors/codes.js';
 import { fail } from '../errors/error.js';
 import { add, type Exact, fromRational, negate, root, zero } from '../number/exact.js';
 import { add as addRational, multiply, type Rational, rational } from '../number/rational.js';
-import { refuseChoice } from './choice.js';
+import { choiceField } from './choice.js';
 import { plainText } from './typed.js';
-import { beginsUnit, inchesIn, type LengthUnit, unitSpelled } from './units.js';
+import { beginsUnit, inchesIn, type LengthUnit, UNITS, unitSpelled } from './units.js';
 
 /** How a text is read. */
 export interface ReadOptions {
@@ -73,10 +73,8 @@ function unitMayFollow(previous: LengthUnit, next: LengthUnit): boolean {
 }
 
 /** Inches in what a bare number means. */
-export function bareUnit({ unit = 'in' }: ReadOptions): Rational {
-  const inches: Rational | undefined = inchesIn[unit];
-  return inches ?? refuseChoice('unit', unit, Object.keys(inchesIn));
-}
+export const bareUnit = ({ unit = 'in' }: ReadOptions): Rational =>
+  inchesIn[choiceField(unit, 'unit', UNITS)];
 
 /**
  * Reads a length as people type it. Time is linear in the text, of which up to 1,000 characters are

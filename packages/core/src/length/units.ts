@@ -16,6 +16,8 @@ export const inchesIn: Readonly<Record<LengthUnit, Rational>> = {
   m: rational(5000n, 127n),
 };
 
+export const UNITS = Object.keys(inchesIn) as readonly LengthUnit[];
+
 /** The ways people write a unit, in lower case, without the dot that may follow. */
 const spellings: Readonly<Record<LengthUnit, string>> = {
   in: 'in inch inches "',
@@ -27,7 +29,7 @@ const spellings: Readonly<Record<LengthUnit, string>> = {
 };
 
 const bySpelling: ReadonlyMap<string, LengthUnit> = new Map(
-  (Object.keys(spellings) as LengthUnit[]).flatMap((unit) =>
+  UNITS.flatMap((unit) =>
     spellings[unit].split(' ').map((spelling): [string, LengthUnit] => [spelling, unit]),
   ),
 );

@@ -1,5 +1,8 @@
 import { EighthsError, fail } from '../errors/error.js';
+import { textOf } from '../length/choice.js';
 import { type Length, type LengthInput, length } from '../length/length.js';
+
+export { choiceField } from '../length/choice.js';
 
 /** What a length in a field may be. */
 export type Sign = 'any' | 'zero or more' | 'positive';
@@ -46,15 +49,6 @@ export function rationalField(value: Length, field: string): Length {
   return value;
 }
 
-/** What was given, as a text; not every object has one. */
-function textOf(input: unknown): string {
-  try {
-    return String(input);
-  } catch {
-    return 'an object';
-  }
-}
-
 /**
  * A whole number within limits.
  *
@@ -68,27 +62,6 @@ export function countField(input: number, field: string, least: number, most: nu
       field,
       { value, least, most },
       'A whole number from {least} to {most} is needed here, not {value}.',
-    );
-  }
-  return input;
-}
-
-/**
- * One of a list of words.
- *
- * @throws EighthsError `unknown-choice` naming the words accepted.
- */
-export function choiceField<Choice extends string>(
-  input: Choice,
-  field: string,
-  choices: readonly Choice[],
-): Choice {
-  if (!choices.includes(input)) {
-    fail(
-      'unknown-choice',
-      field,
-      { value: textOf(input), choices: choices.join(', ') },
-      '“{value}” is not known here. Use one of: {choices}.',
     );
   }
   return input;

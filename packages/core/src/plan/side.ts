@@ -16,6 +16,9 @@ export const opposite = (side: Side): Side => turnSide(side, 2);
 /** Whether the side runs across (top, bottom) rather than down. */
 export const runsAcross = (side: Side): boolean => side === 'top' || side === 'bottom';
 
+/** Which way coordinates go beyond a side: x to the right, y down. */
+export const outward = (side: Side): 1 | -1 => (side === 'left' || side === 'top' ? -1 : 1);
+
 /** A value for every side. */
 export const perSide = <Value>(value: (side: Side) => Value): PerSide<Value> => ({
   top: value('top'),

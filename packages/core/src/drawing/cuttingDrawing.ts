@@ -1,0 +1,170 @@
+import { placementsOf } from '../fabric/placements.js';
+import type { CuttingPlan } from '../fabric/plan.js';
+import { type Length, length } from '../length/length.js';
+import { countField } from '../plan/field.js';
+import { notice } from '../plan/notice.js';
+import type { Drawing, Shape } from './drawing.js';
+import { cornersOf, middleOf, point } from './points.js';
+import { drawingSentences } from './sentences.js';
+
+/** Which part of a long piece of fabric is drawn. */
+export interface CuttingDrawingOptions {
+  /** From 1; default 1. */
+  readonly row?: number;
+  /** The number that each piece of the spec goes by; default its place in the list, from 1. */
+  readonly numbers?: readonly number[];
+}
+
+/** One strip where it lies on the fabric. */
+interface LaidStrip {
+  /** The place among the plan's kinds of strips, from 1: the number of its step. */
+  readonly kind: number;
+  readonly top: Length;
+  readonly bottom: Length;
+  /** Where its leftover end begins. */
+  readonly used: Length;
+}
+
+/** Fabric that is drawn in one piece: no strip is cut in two by the fold. */
+interface FabricRow {
+  readonly strips: readonly LaidStrip[];
+  readonly top: Length;
+  readonly bottom: Length;
+}
+
+/** A row is up to a yard long, and so about as long as it is wide. */
+const FOLD = length('1 yd');
+
+/** Where the numbers of the steps stand, from the left selvage. */
+const BESIDE = length('-1 1/2');
+
+function laidStrips({ strips, width }: CuttingPlan): readonly LaidStrip[] {
+  const laid: LaidStrip[] = [];
+  let top = length(0);
+  for (const [index, strip] of strips.entries()) {
+    for (let alike = 0; alike < strip.count; alike += 1) {
+      const bottom = top.plus(strip.width);
+      laid.push({ kind: index + 1, top, bottom, used: width.minus(strip.end) });
+      top = bottom;
+    }
+  }
+  return laid;
+}
+
+function foldedRows(plan: CuttingPlan): readonly FabricRow[] {
+  const rows: FabricRow[] = [];
+  for (const strip of laidStrips(plan)) {
+    const row = rows.at(-1);
+    if (row === undefined || strip.bottom.minus(row.top).compareTo(FOLD) > 0) {
+      rows.push({ strips: [strip], top: strip.top, bottom: strip.bottom });
+    } else {
+      rows[rows.length - 1] = { ...row, strips: [...row.strips, strip], bottom: strip.bottom };
+    }
+  }
+  return rows;
+}
+
+/** How many rows a plan's fabric is folded onto when it is drawn. */
+export const cuttingRows = (plan: CuttingPlan): number => foldedRows(plan).length;
+
+/** What one strip adds: its leftover end, its upper cut, and its step's number where that is new. */
+function drawStrip(
+  strip: LaidStrip,
+  isNew: boolean,
+  { top: rowTop }: FabricRow,
+  width: Length,
+): Shape[] {
+  const place = {
+    left: strip.used,
+    top: strip.top.minus(rowTop),
+    right: width,
+    bottom: strip.bottom.minus(rowTop),
+  };
+  const zero = length(0);
+  const shapes: Shape[] = [];
+  if (!strip.used.equals(width)) {
+    shapes.push({ kind: 'area', role: 'waste', points: cornersOf(place) });
+  }
+  shapes.push({
+    kind: 'line',
+    role: 'trim-line',
+    points: [point(zero, place.bottom), point(width, place.bottom)],
+  });
+  if (isNew) {
+    // Outside the selvage, where it hides nothing.
+    const at = point(BESIDE, middleOf(place).y);
+    shapes.push({ kind: 'label', role: 'cut', at, text: { count: strip.kind } });
+  }
+  return shapes;
+}
+
+/**
+ * The fabric as it is cut, to scale: selvages left and right, strips across with the numbers of their
+ * steps, pieces with their places in the list. Fabric longer than a yard is folded onto several rows,
+ * one a drawing; `cuttingRows` says how many.
+ *
+ * @throws EighthsError `not-a-count` where there is no such row
+ * @example
+ * const plan = cuttingPlan({ width: 42, pieces: [{ width: 5, length: 5, count: 12 }] });
+ * drawCuttingPlan(plan).title.text; // 'Fabric from 0 to 10 of 10'
+ */
+export function drawCuttingPlan(plan: CuttingPlan, options: CuttingDrawingOptions = {}): Drawing {
+  const rows = foldedRows(plan);
+  const number = countField(options.row ?? 1, 'row', 1, rows.length);
+  const row = rows[number - 1];
+  if (row === undefined) throw new RangeError(`There is no row ${number}.`);
+  const { width } = plan;
+  const numberOf = (piece: number): number => options.numbers?.[piece] ?? piece + 1;
+  const zero = length(0);
+  const whole = { left: zero, top: zero, right: width, bottom: row.bottom.minus(row.top) };
+
+  const pieces = placementsOf(plan).filter(
+    ({ y }) => y.compareTo(row.top) >= 0 && y.compareTo(row.bottom) < 0,
+  );
+  const shapes: Shape[] = [];
+  for (const { piece, x, y, width: across, height } of pieces) {
+    const top = y.minus(row.top);
+    const place = { left: x, top, right: x.plus(across), bottom: top.plus(height) };
+    shapes.push(
+      { kind: 'area', role: 'fabric', fabric: `${piece + 1}`, points: cornersOf(place) },
+      { kind: 'label', role: 'order', at: middleOf(place), text: { count: numberOf(piece) } },
+    );
+  }
+  const kinds = row.strips.map(({ kind }) => kind);
+  for (const [index, strip] of row.strips.entries()) {
+    shapes.push(...drawStrip(strip, kinds.indexOf(strip.kind) === index, row, width));
+  }
+  shapes.push(
+    { kind: 'area', role: 'outline', points: cornersOf(whole) },
+    { kind: 'line', role: 'selvage', points: [point(zero, zero), point(zero, whole.bottom)] },
+    { kind: 'line', role: 'selvage', points: [point(width, zero), point(width, whole.bottom)] },
+    { kind: 'scale', from: point(zero, zero), to: point(width, zero), toward: 'top' },
+    {
+      kind: 'dimension',
+      from: point(width, zero),
+      to: point(width, whole.bottom),
+      away: 'right',
+      row: 0,
+      measure: whole.bottom,
+    },
+    {
+      kind: 'dimension',
+      from: point(zero, whole.bottom),
+      to: point(width, whole.bottom),
+      away: 'bottom',
+      row: 0,
+      measure: width,
+      word: 'selvage to selvage',
+    },
+  );
+  return {
+    title: notice(drawingSentences, 'cutting-title', {
+      from: row.top,
+      to: row.bottom,
+      length: plan.length,
+    }),
+    description: notice(drawingSentences, 'cutting-description', { strips: row.strips.length }),
+    fabrics: plan.pieces.map((_, index) => `${index + 1}`),
+    shapes,
+  };
+}

@@ -1,0 +1,191 @@
+import type { Hand } from '../block/trimCuts.js';
+import { type Length, length } from '../length/length.js';
+import { choiceField, countField } from '../plan/field.js';
+import type { UnitCut, UnitPlan } from '../unit/plan.js';
+import { inWords } from '../unit/say.js';
+import type { Drawing, Line, LineRole, Point, Shape } from './drawing.js';
+import { dotAt } from './geometry.js';
+import { point } from './points.js';
+import { drawingSentences } from './sentences.js';
+import type { UnitDrawingOptions } from './unitDrawing.js';
+import { pointAt } from './unitOutlines.js';
+
+/** Which of a plan's cuts is drawn, and for whom. */
+export interface UnitCutDrawingOptions extends UnitDrawingOptions {
+  /** The place of the cut in the plan's list, from 1; default 1. */
+  readonly cut?: number;
+}
+
+const hands: readonly Hand[] = ['left', 'right'];
+
+/** How many shapes are shown on a strip. */
+const SHOWN = 4;
+
+const line = (role: LineRole, from: Point, to: Point): Line => ({
+  kind: 'line',
+  role,
+  points: [from, to],
+});
+
+/** A line moved to one side, for the picture. */
+function beside(role: LineRole, from: Point, to: Point, by: number): Line {
+  const [a, b] = [dotAt(from), dotAt(to)];
+  const size = Math.hypot(b.x - a.x, b.y - a.y);
+  const out = { x: (-(b.y - a.y) * by) / size, y: ((b.x - a.x) * by) / size };
+  // Its ends lie on the edges of the square: as far along as it is moved aside.
+  const along = { x: ((b.x - a.x) * Math.abs(by)) / size, y: ((b.y - a.y) * Math.abs(by)) / size };
+  return line(
+    role,
+    pointAt({ x: a.x + out.x + along.x, y: a.y + out.y + along.y }),
+    pointAt({ x: b.x + out.x - along.x, y: b.y + out.y - along.y }),
+  );
+}
+
+interface Corners {
+  readonly topLeft: Point;
+  readonly topRight: Point;
+  readonly bottomRight: Point;
+  readonly bottomLeft: Point;
+}
+
+function cornersOf(width: Length, height: Length): Corners {
+  const zero = length(0);
+  return {
+    topLeft: point(zero, zero),
+    topRight: point(width, zero),
+    bottomRight: point(width, height),
+    bottomLeft: point(zero, height),
+  };
+}
+
+/** Where a square or rectangle is sewn, before it is cut. */
+function sewing(plan: UnitPlan, cut: UnitCut, corners: Corners): readonly Line[] {
+  const { topLeft, topRight, bottomRight, bottomLeft } = corners;
+  const seam = plan.seam.toNumber();
+  const diagonals = [
+    [bottomLeft, topRight],
+    [topLeft, bottomRight],
+  ] as const;
+  if (plan.method === 'stitch-and-flip') {
+    if (cut.label !== 'corner') return [];
+    return [line('seam', bottomLeft, topRight), beside('trim-line', bottomLeft, topRight, seam)];
+  }
+  if (plan.unit === 'half-square-triangles' && plan.method === 'four-at-a-time') {
+    const [left, top] = [plan.seam, plan.seam];
+    const [right, bottom] = [cut.width.minus(plan.seam), cut.height.minus(plan.seam)];
+    const inner = [point(left, top), point(right, top), point(right, bottom), point(left, bottom)];
+    return [{ kind: 'line', role: 'seam', points: [...inner, point(left, top)] }];
+  }
+  if (!plan.bias.sewnFirst) return [];
+  // Quarter squares and geese are sewn along one diagonal first; eight at a time along both.
+  const along = plan.method === 'eight-at-a-time' ? diagonals : diagonals.slice(0, 1);
+  return along.flatMap(([from, to]) => [
+    beside('seam', from, to, seam),
+    beside('seam', from, to, -seam),
+  ]);
+}
+
+/** Where it is cut. */
+function cutting(plan: UnitPlan, cut: UnitCut, corners: Corners): readonly Line[] {
+  const { topLeft, topRight, bottomRight, bottomLeft } = corners;
+  const lines: Line[] = [];
+  if (cut.diagonalCuts > 0) lines.push(line('trim-line', bottomLeft, topRight));
+  if (cut.diagonalCuts > 1) lines.push(line('trim-line', topLeft, bottomRight));
+  if (plan.method === 'eight-at-a-time') {
+    const [x, y] = [cut.width.dividedBy(2), cut.height.dividedBy(2)];
+    const zero = length(0);
+    lines.push(line('trim-line', point(x, zero), point(x, cut.height)));
+    lines.push(line('trim-line', point(zero, y), point(cut.width, y)));
+  }
+  if (cut.shape === 'triangle') {
+    const top = point(cut.width.dividedBy(2), length(0));
+    lines.push(line('trim-line', bottomLeft, top), line('trim-line', top, bottomRight));
+  }
+  return lines;
+}
+
+/** A strip's end with its first cuts: by turns where the shapes are turned, else all parallel. */
+function stripCutting(plan: UnitPlan, shown: Length, hand: Hand): readonly Line[] {
+  const { strip } = plan;
+  if (strip === undefined) return [];
+  const { first, step, width, rulerLine, perStrip } = strip;
+  const turned = step.compareTo(rulerLine) < 0;
+  const lines: Line[] = [];
+  const mirrored = (x: Length): Length => (hand === 'left' ? shown.minus(x) : x);
+  const end = (x: Length, y: Length): Point => point(mirrored(x), y);
+  for (let index = 0; index <= Math.min(SHOWN, perStrip); index += 1) {
+    const low = step.times(index);
+    const leans = first.sign() > 0;
+    // The first edge leans outward from the strip's end; turned shapes lean the other way by turns.
+    const away = turned && index % 2 === 1;
+    const [top, bottom] = !leans
+      ? [low, low]
+      : away
+        ? [low, low.plus(first)]
+        : [low.plus(first), low];
+    if (!leans && index === 0) continue;
+    lines.push(line('trim-line', end(top, length(0)), end(bottom, width)));
+  }
+  return lines;
+}
+
+/**
+ * One of a unit's cuts: the piece with its size, where it is sewn and where it is cut. A strip is shown
+ * with its first cuts.
+ *
+ * The left hand works from the strip's other end; nothing else is mirrored.
+ *
+ * @throws EighthsError `not-a-count` where the plan has no such cut, `unknown-choice` for the hand
+ * @example
+ * drawUnitCut(halfSquareTriangles({ finished: 3 })).title.text; // 'To cut: 1 of 3 7/8'
+ */
+export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {}): Drawing {
+  const hand = choiceField(options.hand ?? 'right', 'hand', hands);
+  const place = countField(options.cut ?? 1, 'cut', 1, plan.cuts.length);
+  const cut = plan.cuts.slice(place - 1)[0];
+  const strip = cut?.shape === 'strip' ? plan.strip : undefined;
+  const full = cut?.width ?? length(0);
+  const height = cut?.height ?? length(0);
+  const some = strip?.first.plus(strip.step.times(SHOWN)).plus(strip.step.dividedBy(2)) ?? full;
+  const width = some.compareTo(full) < 0 ? some : full;
+  const corners = cornersOf(width, height);
+  const { topLeft, topRight, bottomRight, bottomLeft } = corners;
+  const outline = [topLeft, topRight, bottomRight, bottomLeft];
+  const fabric = cut?.fabric ?? '';
+  const shapes: Shape[] = [
+    { kind: 'area', role: 'fabric', fabric, points: outline },
+    { kind: 'area', role: 'outline', points: outline },
+  ];
+  if (cut !== undefined && strip === undefined) {
+    shapes.push(...sewing(plan, cut, corners), ...cutting(plan, cut, corners));
+  }
+  if (strip !== undefined) shapes.push(...stripCutting(plan, width, hand));
+  const square = strip === undefined && full.equals(height);
+  shapes.push({
+    kind: 'dimension',
+    from: strip === undefined ? bottomLeft : topRight,
+    to: bottomRight,
+    away: strip === undefined ? 'bottom' : 'right',
+    row: 0,
+    measure: strip === undefined ? full : height,
+  });
+  if (!square && strip === undefined) {
+    shapes.push({
+      kind: 'dimension',
+      from: topRight,
+      to: bottomRight,
+      away: 'right',
+      row: 0,
+      measure: height,
+    });
+  }
+  return {
+    title: inWords(drawingSentences, 'cut-title', {
+      count: cut?.count ?? 0,
+      size: { width: full, height },
+    }),
+    description: inWords(drawingSentences, 'cut-description', {}),
+    fabrics: [fabric],
+    shapes,
+  };
+}
