@@ -1,9 +1,2 @@
-import { EighthsLogCabin } from './log-cabin/element.js';
-
-EighthsLogCabin.define();
-
-declare global {
-  interface HTMLElementTagNameMap {
-    'eighths-log-cabin': EighthsLogCabin;
-  }
-}
+import './define/fabric.js';
+import './define/log-cabin.js';

@@ -8,14 +8,25 @@ import { version } from './version.js';
 import { type Voice, voiceOf } from './voice.js';
 
 /** What an element makes of its settings. */
-export interface ElementModel<Field extends string, Plan> {
+export interface ElementModel<Plan> {
   readonly spec: unknown;
   readonly plan?: Plan;
-  readonly faults: ReadonlyMap<Field, EighthsError>;
+  /** What a change tells besides: how many blocks, what to buy. */
+  readonly more?: ChangeExtras;
+  /** By the input that they are about. */
+  readonly faults: ReadonlyMap<string, EighthsError>;
+}
+
+/** What a change tells besides spec and plan. */
+export interface ChangeExtras {
+  /** How many blocks are cut. */
+  readonly blocks?: number;
+  /** What a cart needs, where there is something to buy. */
+  readonly buy?: unknown;
 }
 
 /** What `eighths-change` carries: plain JSON. */
-export interface ChangeDetail {
+export interface ChangeDetail extends ChangeExtras {
   /** The payload's schema. */
   readonly version: 1;
   readonly spec: unknown;
@@ -25,6 +36,7 @@ export interface ChangeDetail {
 /** What `eighths-error` carries: plain JSON. */
 export interface ErrorDetail {
   readonly code: string;
+  /** The attribute whose text is at fault. */
   readonly field: string;
   readonly values: unknown;
 }
@@ -51,7 +63,7 @@ export const fieldProperties = (fields: readonly string[]): PropertyDeclarations
 export abstract class EighthsElement<
   Field extends string,
   Plan,
-  Model extends ElementModel<Field, Plan>,
+  Model extends ElementModel<Plan>,
 > extends LitElement {
   static readonly version = version;
 
@@ -125,7 +137,7 @@ export abstract class EighthsElement<
   }
 
   /** The error to show beside an input: none while somebody is typing. */
-  protected faultAt(field: Field): EighthsError | undefined {
+  protected faultAt(field: string): EighthsError | undefined {
     return this.settled ? this.model?.faults.get(field) : undefined;
   }
 
@@ -135,13 +147,11 @@ export abstract class EighthsElement<
   }
 
   /** What the reader types or chooses. */
-  protected type(field: Field, text: string, pausing = true): void {
+  protected type(texts: Readonly<Partial<Record<Field, string>>>, pausing = true): void {
     this.touched = true;
     // From now on nothing is left to defaults: they would change while the reader types.
-    for (const each of this.fields) {
-      Reflect.set(this, propertyName(each), this.settings?.[each] ?? '');
-    }
-    Reflect.set(this, propertyName(field), text);
+    const settings = { ...this.settings, ...this.#given(), ...texts };
+    for (const each of this.fields) Reflect.set(this, propertyName(each), settings[each] ?? '');
     clearTimeout(this.#pause);
     this.settled = !pausing;
     if (pausing) this.#pause = setTimeout(() => this.settle(), PAUSE);
@@ -155,14 +165,19 @@ export abstract class EighthsElement<
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    clearTimeout(this.#pause);
+    this.settle();
+  }
+
+  /** The text of an input for what a page sets as its value. */
+  protected textOf(_field: Field, value: unknown): string {
+    return textOf(value);
   }
 
   #given(): Partial<Record<Field, string>> {
     const given: Partial<Record<Field, string>> = {};
     for (const field of this.fields) {
       const value: unknown = Reflect.get(this, propertyName(field));
-      if (value !== undefined && value !== null) given[field] = textOf(value);
+      if (value !== undefined && value !== null) given[field] = this.textOf(field, value);
     }
     return given;
   }
@@ -180,26 +195,28 @@ export abstract class EighthsElement<
     else if (this.settled) this.#tellError(model);
   }
 
-  #tellChange({ spec, plan }: Model): void {
-    const text = JSON.stringify({ spec, plan });
+  #tellChange({ spec, plan, more }: Model): void {
+    const text = JSON.stringify({ spec, plan, ...more });
     const first = this.#told === undefined;
     this.#toldError = undefined;
     if (text === this.#told) return;
     this.#told = text;
     // What the page itself asked for is no change.
     if (first) return;
-    const detail: ChangeDetail = { version: 1, spec: plainJson(spec), plan: plainJson(plan) };
+    const detail: ChangeDetail = { version: 1, ...JSON.parse(text) };
     this.#dispatch('eighths-change', detail);
   }
 
   #tellError({ faults }: Model): void {
-    const [error] = faults.values();
-    if (error === undefined) return;
-    const { code, field, values } = error;
+    const [fault] = faults;
+    if (fault === undefined) return;
+    const [field, { code, values }] = fault;
     const detail: ErrorDetail = { code, field, values: plainJson(values) };
     const text = JSON.stringify(detail);
     if (text === this.#toldError) return;
     this.#toldError = text;
+    // The next plan is a change again, even where it is the last one mended.
+    this.#told = '';
     this.#dispatch('eighths-error', detail);
   }
 

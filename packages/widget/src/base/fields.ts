@@ -138,6 +138,13 @@ export function countField<Field extends string>(
   return textField(field, options, context, { mode: 'numeric', echo: nothing }, onKey);
 }
 
+/** An input for a word, such as a fabric's name. */
+export const wordField = <Field extends string>(
+  field: Field,
+  options: InputOptions,
+  context: FormContext<Field>,
+): TemplateResult => textField(field, options, context, { mode: 'text', echo: nothing });
+
 /** One of a few words, all of them in sight. */
 export function choiceField(
   field: string,

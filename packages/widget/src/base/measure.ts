@@ -13,18 +13,26 @@ export const spokenText = (figures: string, spoken: string): TemplateResult =>
     ><span class="unseen" translate="no" .textContent=${spoken}></span
   ></bdi>`;
 
-export const measure = (value: LengthInput, { measures }: Voice): TemplateResult =>
-  spokenText(measures.figures(value), measures.spoken(value));
+export const measure = (
+  value: LengthInput,
+  { measures }: Voice,
+  write = measures.figures,
+): TemplateResult => spokenText(write(value), measures.spoken(value));
+
+/** A measure in a table whose caption names the unit. */
+export const bareMeasure = (value: LengthInput, voice: Voice): TemplateResult =>
+  measure(value, voice, voice.measures.bare);
 
 /** Width by length, as it is cut. */
 export function rectangleMeasure(
   width: LengthInput,
   length: LengthInput,
   voice: Voice,
+  write = voice.measures.figures,
 ): TemplateResult {
-  const { figures, spoken } = voice.measures;
+  const { spoken } = voice.measures;
   return spokenText(
-    voice.say('by', { width: figures(width), height: figures(length) }),
+    voice.say('by', { width: write(width), height: write(length) }),
     voice.say('by', { width: spoken(width), height: spoken(length) }),
   );
 }
@@ -32,3 +40,13 @@ export function rectangleMeasure(
 /** A size: one number for a square, else width by height. */
 export const sizeMeasure = ({ width, height }: Size, voice: Voice): TemplateResult =>
   width.equals(height) ? measure(width, voice) : rectangleMeasure(width, height, voice);
+
+/** A table's name, and the unit of the figures in it. */
+export const measuredCaption = (words: string, voice: Voice): TemplateResult =>
+  html`<caption>
+    <span .textContent=${words}></span>
+    <span
+      class="unit"
+      .textContent=${voice.say(voice.measures.units === 'metric' ? 'centimeters' : 'inches')}
+    ></span>
+  </caption>`;

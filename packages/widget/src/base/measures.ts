@@ -17,6 +17,8 @@ export interface Measures {
   readonly read: (text: string) => Length;
   /** In figures, for the eye: `10½`, `26.7 cm`. */
   readonly figures: (value: LengthInput) => string;
+  /** The same in a table, whose caption names the unit: `10½`, `26.7`. */
+  readonly bare: (value: LengthInput) => string;
   /** In words, for the ear: speech engines misread fraction glyphs. */
   readonly spoken: (value: LengthInput) => string;
   /** As it would be typed: `10 1/2`, `26.7`. */
@@ -50,6 +52,7 @@ export function measuresFor(units: Units, locale: string, grid = ''): Measures {
       units,
       read: (text) => length(text, { unit: 'cm', decimal }),
       figures: (value) => formatLength(value, metric),
+      bare: (value) => formatLength(value, metric).replace(/\s*cm$/, ''),
       spoken: (value) => formatLength(value, { ...metric, style: 'spoken' }),
       typed: (value) => formatLength(value, metric).replace(/^≈ |\s*cm$/g, ''),
       step,
@@ -59,6 +62,7 @@ export function measuresFor(units: Units, locale: string, grid = ''): Measures {
     units,
     read: (text) => length(text, { decimal }),
     figures: (value) => formatLength(value),
+    bare: (value) => formatLength(value),
     spoken: (value) => formatLength(value, { style: 'spoken', locale }),
     typed: (value) => formatLength(value, { style: 'ascii' }),
     step,

@@ -2,6 +2,12 @@ import { EighthsError, type Length } from '@eighths/core';
 import type { Measures } from './measures.js';
 import { readList, readSides } from './text.js';
 
+/** More of a text than this is not repeated in an error. */
+const SHOWN = 40;
+
+const shortened = (text: string): string =>
+  text.length > SHOWN ? `${text.slice(0, SHOWN)}…` : text;
+
 /** An object without what is undefined, as the core's specs want it. */
 export type Given<Values> = { [Name in keyof Values]?: Exclude<Values[Name], undefined> };
 
@@ -55,6 +61,19 @@ export class SettingsReader<Field extends string> {
     return this.read(field, this.#measures.read);
   }
 
+  /** A length that must be there. */
+  needed(field: Field): Length | undefined {
+    if (this.#settings[field].trim() !== '') return this.length(field);
+    const error = new EighthsError(
+      'missing-field',
+      field,
+      { name: field },
+      'A length is needed here.',
+    );
+    this.faults.set(field, error);
+    return undefined;
+  }
+
   /** A square's side, or `6 by 9`. */
   size(field: Field) {
     return this.read(field, (text) => readSides(text, this.#measures.read));
@@ -82,7 +101,7 @@ export class SettingsReader<Field extends string> {
       throw new EighthsError(
         'not-a-count',
         field,
-        { value: text, least, most },
+        { value: shortened(text), least, most },
         'A whole number from {least} to {most} is needed here.',
       );
     });
@@ -109,7 +128,7 @@ export function choose<Choice extends string>(
   throw new EighthsError(
     'unknown-choice',
     field,
-    { value: text, choices: choices.join(', ') },
+    { value: shortened(text), choices: choices.join(', ') },
     '“{value}” is not known here. Use one of: {choices}.',
   );
 }

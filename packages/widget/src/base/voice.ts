@@ -4,6 +4,7 @@ import {
   fillSentence,
   type LengthInput,
   type Notice,
+  type SentenceValue,
   type SentenceValues,
 } from '@eighths/core';
 import type { MessageName, Messages, WordName } from '../messages/messages.js';
@@ -18,6 +19,8 @@ export interface Voice {
   readonly template: (name: MessageName) => string;
   /** The same as `say` with its lengths spoken out. */
   readonly speak: (name: MessageName, values?: SentenceValues) => string;
+  /** A value of a sentence in figures. */
+  readonly write: (value: SentenceValue) => string;
   /** A word such as a side's; a text that is no known word (a fabric's name) stays as it is. */
   readonly word: (text: string) => string;
   /** What a plan or a drawing says. */
@@ -32,14 +35,17 @@ const has = <Key extends string>(table: Readonly<Record<Key, unknown>>, key: str
 export function voiceOf(messages: Messages, measures: Measures): Voice {
   const { words, sentences, errors } = messages;
   const word = (text: string): string => (has<WordName>(words, text) ? words[text] : text);
-  const writer = (write: (value: LengthInput) => string) => valueWriter(write, word, messages.by);
+  const template = (name: MessageName): string => messages[name] ?? name;
+  const writer = (write: (value: LengthInput) => string) =>
+    valueWriter(write, word, template('by'));
   const shown = writer(measures.figures);
   const spoken = writer(measures.spoken);
   return {
     measures,
-    template: (name) => messages[name],
-    say: (name, values = {}) => fillSentence(messages[name], values, shown),
-    speak: (name, values = {}) => fillSentence(messages[name], values, spoken),
+    template,
+    write: shown,
+    say: (name, values = {}) => fillSentence(template(name), values, shown),
+    speak: (name, values = {}) => fillSentence(template(name), values, spoken),
     word,
     notice: ({ code, values, text }) =>
       has(sentences, code) ? fillSentence(sentences[code], values, shown) : text,

@@ -1,6 +1,6 @@
 import type { LogCabin, LogCabinPiece } from '@eighths/core';
 import { html, type TemplateResult } from 'lit';
-import { measure, rectangleMeasure } from '../base/measure.js';
+import { bareMeasure, measuredCaption, rectangleMeasure } from '../base/measure.js';
 import type { Voice } from '../base/voice.js';
 
 /** What the cut list needs to know. */
@@ -21,15 +21,17 @@ const count = (value: number): TemplateResult =>
 /** The swatch repeats the tint of the drawing; the name says it without color. */
 const fabricCell = (fabric: string, { fabrics, voice }: CutListContext): TemplateResult =>
   html`<td>
-    <span class="swatch tint-${fabrics.indexOf(fabric)}"></span
-    ><span .textContent=${voice.word(fabric)}></span>
+    <span class="fabric-name"
+      ><span class="swatch tint-${fabrics.indexOf(fabric)}"></span
+      ><span .textContent=${voice.word(fabric)}></span
+    ></span>
   </td>`;
 
 /** How much strip of each fabric and width the blocks take. */
 export function stripList(context: CutListContext): TemplateResult {
   const { plan, voice, blocks } = context;
   return html`<table part="table">
-    <caption .textContent=${voice.say('stripList')}></caption>
+    ${measuredCaption(voice.say('stripList'), voice)}
     <thead>
       <tr>
         ${head(voice.say('fabric'))}${head(voice.say('stripWidth'), 'figure')}
@@ -41,9 +43,9 @@ export function stripList(context: CutListContext): TemplateResult {
       ${plan.strips.map(
         ({ fabric, width, length }) => html`<tr>
           ${fabricCell(fabric, context)}
-          <td class="figure">${measure(width, voice)}</td>
-          <td class="figure">${measure(length, voice)}</td>
-          ${blocks > 1 ? html`<td class="figure">${measure(length.times(blocks), voice)}</td>` : ''}
+          <td class="figure">${bareMeasure(width, voice)}</td>
+          <td class="figure">${bareMeasure(length, voice)}</td>
+          ${blocks > 1 ? html`<td class="figure">${bareMeasure(length.times(blocks), voice)}</td>` : ''}
         </tr>`,
       )}
     </tbody>
@@ -66,7 +68,7 @@ function partName({ part, logs }: LogCabinPiece, voice: Voice): string {
 export function cutList(context: CutListContext): TemplateResult {
   const { plan, voice, blocks } = context;
   return html`<table part="table">
-    <caption .textContent=${voice.say('cutList')}></caption>
+    ${measuredCaption(voice.say('cutList'), voice)}
     <thead>
       <tr>
         ${head(voice.say('part'))}${head(voice.say('fabric'))}${head(voice.say('cut'), 'figure')}
@@ -79,7 +81,7 @@ export function cutList(context: CutListContext): TemplateResult {
         (piece) => html`<tr>
           <th scope="row" .textContent=${partName(piece, voice)}></th>
           ${fabricCell(piece.fabric ?? '', context)}
-          <td class="figure">${rectangleMeasure(piece.width, piece.length, voice)}</td>
+          <td class="figure">${rectangleMeasure(piece.width, piece.length, voice, voice.measures.bare)}</td>
           ${count(piece.count)}${blocks > 1 ? count(piece.count * blocks) : ''}
         </tr>`,
       )}

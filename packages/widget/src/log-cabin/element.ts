@@ -1,4 +1,4 @@
-import { drawLogCabin, type LogCabin } from '@eighths/core';
+import { drawLogCabin, type LogCabin, type LogCabinPiece } from '@eighths/core';
 import {
   html,
   nothing,
@@ -15,7 +15,7 @@ import { looks } from '../look/looks.js';
 import { cutList, stripList } from './cutList.js';
 import { type GivenSettings, withDefaults } from './defaults.js';
 import { type LogCabinField, type LogCabinSettings, logCabinFields } from './fields.js';
-import { logCabinForm } from './form.js';
+import { isInSight, logCabinForm } from './form.js';
 import { type LogCabinModel, logCabinModel } from './model.js';
 import { logCabinSheet, sheetSteps } from './sheet.js';
 import { trimChart } from './trimChart.js';
@@ -33,6 +33,7 @@ const LENGTHS: readonly LogCabinField[] = [
   'trim-oversize',
   'seam',
   'extra',
+  'grid',
 ];
 
 /** `<eighths-log-cabin>`: a log cabin block to type in, drawn, with its cut list and trim chart. */
@@ -67,6 +68,12 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     define(tag, EighthsLogCabin, registry);
   }
 
+  /** What all blocks take, ready for a cutting plan; empty until there is a plan. */
+  get pieces(): readonly LogCabinPiece[] {
+    const blocks = this.model?.more.blocks ?? 1;
+    return (this.plan?.pieces ?? []).map((piece) => ({ ...piece, count: piece.count * blocks }));
+  }
+
   protected override fill(given: GivenSettings, units: Units): LogCabinSettings {
     return withDefaults(given, units);
   }
@@ -94,9 +101,11 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     const before = this.voice().measures;
     this.units = units;
     const after = this.voice().measures;
-    for (const field of LENGTHS) {
-      this.type(field, rewritten(this.settings?.[field] ?? '', before, after), false);
-    }
+    const texts = LENGTHS.map((field) => [
+      field,
+      rewritten(this.settings?.[field] ?? '', before, after),
+    ]);
+    this.type(Object.fromEntries(texts), false);
   }
 
   #noteTarget(event: Event): void {
@@ -114,7 +123,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
       units: this.shownUnits,
       faultAt: (field) => this.faultAt(field),
       isLocked: (field) => this.isLocked(field),
-      type: (field, text, pausing) => this.type(field, text, pausing),
+      type: (field, text, pausing) => this.type({ [field]: text }, pausing),
       settle: () => this.settle(),
       setUnits: (units) => this.#setUnits(units),
     });
@@ -149,11 +158,21 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
       goTo: (round) => goTo(steps.findIndex((step) => step.round === round)),
     });
     const { fabrics } = drawLogCabin(plan);
-    const cuts = { plan, voice, fabrics, blocks: this.model?.blocks ?? 1 };
+    const cuts = { plan, voice, fabrics, blocks: this.model?.more.blocks ?? 1 };
     const lists = html`<div class="lists wide">
       ${stripList(cuts)}${cutList(cuts)}
     </div>`;
     return { sheet, chart, lists };
+  }
+
+  /** What is wrong with settings that the page fixes, or that are folded away. */
+  #faultsOutOfSight(settings: LogCabinSettings, voice: Voice): readonly TemplateResult[] {
+    return logCabinFields.flatMap((field) => {
+      const fault = this.faultAt(field);
+      if (fault === undefined) return [];
+      if (isInSight(field, settings) && !this.isLocked(field)) return [];
+      return html`<p class="error" .textContent=${`${field}: ${voice.error(fault)}`}></p>`;
+    });
   }
 
   #warnings({ warnings }: LogCabin, voice: Voice): TemplateResult | typeof nothing {
@@ -180,6 +199,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
         ${answer?.sheet}
         <div>
           ${settings === undefined ? nothing : this.#form(settings, voice)}
+          ${settings === undefined ? nothing : this.#faultsOutOfSight(settings, voice)}
           <p class="standing" .textContent=${standing === undefined ? '' : voice.say(standing)}></p>
           ${plan === undefined ? nothing : this.#warnings(plan, voice)}
           ${answer?.chart}

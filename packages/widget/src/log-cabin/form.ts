@@ -9,7 +9,7 @@ import {
   named,
 } from '../base/fields.js';
 import type { MessageName } from '../messages/messages.js';
-import type { LogCabinField } from './fields.js';
+import type { LogCabinField, LogCabinSettings } from './fields.js';
 
 /** A log cabin's form needs to know besides: what was solved, and what is set outside the spec. */
 export interface LogCabinForm extends FormContext<LogCabinField> {
@@ -18,6 +18,14 @@ export interface LogCabinForm extends FormContext<LogCabinField> {
   readonly target: LogCabinField;
   readonly units: 'inches' | 'metric';
   readonly setUnits: (units: string) => void;
+}
+
+const ALWAYS_IN_SIGHT: readonly LogCabinField[] = ['finished', 'rounds', 'center', 'blocks'];
+
+/** Whether a field has an input in sight, where its error stands. */
+export function isInSight(field: LogCabinField, { kind }: LogCabinSettings): boolean {
+  const own = kind === 'plain' ? /^(strips-)?log$/ : /^(strips-)?(wide|narrow)$/;
+  return ALWAYS_IN_SIGHT.includes(field) || own.test(field);
 }
 
 type LengthFieldName = LogCabinField & MessageName;

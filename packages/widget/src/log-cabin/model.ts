@@ -10,7 +10,7 @@ export interface LogCabinModel {
   readonly spec: LogCabinSpec;
   readonly plan?: LogCabin;
   /** How many blocks are cut. */
-  readonly blocks: number;
+  readonly more: { readonly blocks: number };
   readonly faults: ReadonlyMap<LogCabinField, EighthsError>;
 }
 
@@ -29,7 +29,7 @@ export function logCabinModel(settings: LogCabinSettings, measures: Measures): L
   const reader = new SettingsReader(settings, measures);
   const spec = readSpec(reader);
   const blocks = reader.count('blocks', 1, MOST_BLOCKS) ?? 1;
-  const model = { spec, blocks, faults: reader.faults };
+  const model = { spec, more: { blocks }, faults: reader.faults };
   if (reader.faults.size > 0) return model;
   const plan = reader.attempt(() => logCabin(spec), fieldOf);
   return plan === undefined ? model : { ...model, plan };

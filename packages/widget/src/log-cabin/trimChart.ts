@@ -1,6 +1,6 @@
 import { type LogCabin, type LogCabinRound, type PerSide, SIDES, type Side } from '@eighths/core';
 import { html, type TemplateResult } from 'lit';
-import { measure, sizeMeasure } from '../base/measure.js';
+import { bareMeasure, measuredCaption, sizeMeasure } from '../base/measure.js';
 import { sentence } from '../base/sentence.js';
 import type { Voice } from '../base/voice.js';
 
@@ -32,35 +32,27 @@ function roundRows(round: LogCabinRound, context: ChartContext): TemplateResult 
   const untrimmed = sizeMeasure(round.untrimmed, voice);
   const trimmed = plan.trimAfter !== 'never';
   return html`<tbody class=${round.number === context.round ? 'chosen' : ''}>
-    ${rows.map((sides, index) => {
+    <tr>
+      <th scope="rowgroup" colspan=${trimmed ? 4 : 3}>
+        <button
+          type="button"
+          class="link"
+          part="button"
+          @click=${() => goTo(round.number)}
+          .textContent=${`${voice.say('round')} ${round.number}`}
+        ></button>
+        ${sentence('trimTo', { size }, voice)}&ensp;
+        ${trimmed ? html`<span class="minor">${sentence('sewnSize', { size: untrimmed }, voice)}</span>` : ''}
+      </th>
+    </tr>
+    ${rows.map((sides) => {
       const [side] = sides;
       if (side === undefined) return '';
       return html`<tr>
-        ${
-          index > 0
-            ? ''
-            : html`<th scope="rowgroup" rowspan=${rows.length}>
-                <button
-                  type="button"
-                  class="link"
-                  part="button"
-                  @click=${() => goTo(round.number)}
-                  .textContent=${`${voice.say('round')} ${round.number}`}
-                ></button>
-                <span class="size">${sentence('trimTo', { size }, voice)}</span>
-                ${
-                  trimmed
-                    ? html`<span class="minor"
-                        >${sentence('sewnSize', { size: untrimmed }, voice)}</span
-                      >`
-                    : ''
-                }
-              </th>`
-        }
-        <td .textContent=${sides.length === SIDES.length ? voice.say('allSides') : sides.map(voice.word).join(', ')}></td>
-        <td class="figure">${measure(round.centerSeamToEdge[side], voice)}</td>
-        <td class="figure">${measure(round.lastSeamToEdge[side], voice)}</td>
-        ${trimmed ? html`<td class="figure">${measure(round.trimAway[side], voice)}</td>` : ''}
+        <th scope="row" .textContent=${sides.length === SIDES.length ? voice.say('allSides') : sides.map(voice.word).join(', ')}></th>
+        <td class="figure">${bareMeasure(round.centerSeamToEdge[side], voice)}</td>
+        <td class="figure">${bareMeasure(round.lastSeamToEdge[side], voice)}</td>
+        ${trimmed ? html`<td class="figure">${bareMeasure(round.trimAway[side], voice)}</td>` : ''}
       </tr>`;
     })}
   </tbody>`;
@@ -73,10 +65,10 @@ export function trimChart(context: ChartContext): TemplateResult {
   const head = (name: Parameters<Voice['say']>[0], className = 'figure') =>
     html`<th scope="col" class=${className} .textContent=${voice.say(name)}></th>`;
   return html`<table class="trims" part="table">
-    <caption .textContent=${voice.say(trimmed ? 'trimChart' : 'exactChart')}></caption>
+    ${measuredCaption(voice.say(trimmed ? 'trimChart' : 'exactChart'), voice)}
     <thead>
       <tr>
-        ${head('round', '')}${head('side', '')}${head('centerSeamToEdge')}${head('lastSeamToEdge')}
+        ${head('side', '')}${head('centerSeamToEdge')}${head('lastSeamToEdge')}
         ${trimmed ? head('trimAway') : ''}
       </tr>
     </thead>

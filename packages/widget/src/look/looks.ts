@@ -8,7 +8,7 @@ import { css } from 'lit';
 export const looks = css`
   :host {
     display: block !important;
-    contain: content;
+    contain: layout style;
   }
   :host([hidden]) {
     display: none !important;
@@ -93,13 +93,17 @@ export const looks = css`
     min-height: 2.9em;
     max-width: 34em;
   }
-  .stale .sheet svg,
-  .stale table {
+  .stale .sheet svg {
     opacity: 0.35;
+  }
+  .stale .headline .number,
+  .stale th .number,
+  .stale .figure {
+    text-decoration: line-through;
   }
   .standing {
     min-height: 1.45em;
-    margin: 0;
+    margin: 0.25em 0;
     color: var(--accent);
     font-weight: 600;
   }
@@ -118,7 +122,10 @@ export const looks = css`
     max-width: 24em;
   }
   .where {
+    display: grid;
     flex: 1;
+    align-items: center;
+    min-height: 2.9em;
     text-align: center;
     font-weight: 600;
   }
@@ -155,14 +162,14 @@ export const looks = css`
     font-size: 1.25em;
   }
   .fixed {
-    display: block;
-    min-height: 1.76em;
-    padding: 0.2em 0;
+    display: grid;
+    align-items: center;
+    min-height: 2.2em;
     font-size: 1.25em;
   }
   input::placeholder {
     color: inherit;
-    opacity: 0.65;
+    opacity: 0.7;
   }
   input[aria-invalid='true'] {
     border-bottom: 3px double var(--accent);
@@ -182,6 +189,7 @@ export const looks = css`
     gap: 0 1em;
   }
   .fields .choice {
+    padding-bottom: 0.5em;
     grid-column: 1 / -1;
   }
   .choice legend {
@@ -191,7 +199,7 @@ export const looks = css`
     float: left;
     width: auto;
     margin-inline-end: 0.75em;
-    padding-top: 0.3em;
+    padding-top: 0.4em;
   }
   .option {
     display: flex;
@@ -228,6 +236,8 @@ export const looks = css`
   }
   button.link {
     min-width: 0;
+    min-height: 1.5em;
+    margin-inline-end: 0.5em;
     padding: 0;
     border: 0;
     border-bottom: 1px solid var(--hair);
@@ -238,11 +248,57 @@ export const looks = css`
     outline: 2px solid var(--accent);
     outline-offset: 2px;
   }
+  .piece {
+    display: grid;
+    grid-template-columns: 2.4em 0.7fr 1fr 1fr 1.2fr auto;
+    gap: 0 0.75em;
+    align-items: start;
+  }
+  .piece:not(:first-child) label,
+  .piece:not(:first-child) .label {
+    position: absolute;
+    width: 1px;
+    height: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+  }
+  .number-in-list {
+    display: flex;
+    gap: 0.4em;
+    align-items: center;
+    padding-top: 0.6em;
+  }
+  .add {
+    margin-bottom: 0.5em;
+  }
+  .piece label {
+    min-height: 2.95em;
+    align-content: end;
+  }
+  .piece:first-child .number-in-list,
+  .piece:first-child button {
+    margin-top: 2.3em;
+  }
+  .rows {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(18em, 100%), 1fr));
+    gap: 1.5em 2em;
+  }
+  .rows figcaption {
+    min-height: 0;
+  }
+  .steps {
+    padding-inline-start: 1.5em;
+  }
+  .headline .minor {
+    font-size: 0.6em;
+    font-weight: 400;
+  }
   .fractions {
     display: flex;
     flex-wrap: wrap;
     gap: 0.25em;
-    margin-top: 0.25em;
+    margin: 0.25em 0 1em;
   }
   .fractions button {
     padding: 0.2em 0.5em;
@@ -277,7 +333,12 @@ export const looks = css`
     border-top: 1px solid var(--hair);
     font-weight: inherit;
     text-align: start;
-    vertical-align: top;
+    vertical-align: baseline;
+  }
+  .unit {
+    font-size: 0.8em;
+    font-weight: 400;
+    margin-inline-start: 0.5em;
   }
   thead th {
     border-top: 0;
@@ -295,33 +356,32 @@ export const looks = css`
     font-size: 1.125em;
     line-height: 1.29;
   }
-  tbody th {
-    white-space: nowrap;
+  .trims tbody tr + tr > * {
+    padding-top: 0;
+    border-top: 0;
   }
-  .trims .size,
-  .trims .minor {
-    display: block;
+  .minor {
+    font-size: 0.875em;
   }
-  .trims .minor {
-    font-size: 0.8125em;
-  }
-  .chosen th[scope='rowgroup'] {
+  .chosen tr > :first-child {
     box-shadow: inset 3px 0 var(--accent);
     padding-inline-start: 0.6em;
   }
-  td {
-    white-space: nowrap;
+  .fabric-name {
+    display: flex;
+    gap: 0.5em;
+    align-items: baseline;
+    max-width: 8em;
   }
-  .trims td {
-    white-space: normal;
+  .fabric-name span {
+    min-width: 0;
+    overflow-wrap: break-word;
   }
   .swatch {
-    display: inline-block;
+    flex: none;
     width: 0.9em;
     height: 0.9em;
-    margin-inline-end: 0.5em;
     border: 1px solid currentColor;
-    vertical-align: -0.1em;
     forced-color-adjust: none;
   }
   .lists {
@@ -391,6 +451,10 @@ export const looks = css`
     stroke: var(--ink);
     stroke-width: 2.5;
   }
+  .selvage {
+    stroke-width: 3;
+    stroke-dasharray: 1 4;
+  }
   .trim-line {
     stroke: var(--accent);
     stroke-width: 2.5;
@@ -458,6 +522,20 @@ export const looks = css`
     background-color: var(--tint-7);
   }
 
+  @container (max-width: 26em) {
+    th,
+    td {
+      padding-inline-end: 0.4em;
+    }
+    td .number {
+      white-space: normal;
+    }
+  }
+  @container (max-width: 17em) {
+    table {
+      font-size: 0.875em;
+    }
+  }
   @container (min-width: 52em) {
     .page {
       grid-template-columns: 1.35fr 1fr;
@@ -500,11 +578,26 @@ export const looks = css`
     }
     .controls,
     .fractions,
-    details {
+    details,
+    .option input,
+    .option:not(:has(:checked)) {
       display: none;
     }
-    input[type='text'] {
+    .fields {
+      grid-template-columns: repeat(auto-fill, minmax(8em, 1fr));
+    }
+    .fields .choice {
+      display: block;
+      grid-column: auto / span 2;
+    }
+    input[type='text'],
+    .fixed,
+    .note {
+      min-height: 0;
       border: 0;
+    }
+    .headline {
+      break-after: avoid;
     }
     .sheet svg {
       max-height: 5in;
@@ -515,22 +608,21 @@ export const looks = css`
     .page > * {
       margin-bottom: 1em;
     }
-    tbody,
+    .trims tbody,
+    .field,
     tr,
     figure {
       break-inside: avoid;
+    }
+    caption,
+    thead {
+      break-after: avoid;
     }
     thead {
       display: table-header-group;
     }
     .fabric,
-    td {
-    white-space: nowrap;
-  }
-  .trims td {
-    white-space: normal;
-  }
-  .swatch {
+    .swatch {
       print-color-adjust: exact;
     }
   }
