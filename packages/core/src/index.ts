@@ -70,6 +70,8 @@ export { leastSquaresCircle } from './block/curveCircle.js';
 export type { CurveCircle, CurvePoint } from './block/curveCircle.js';
 export { compareLogCabins } from './block/compareLogCabins.js';
 export type { LogCabinComparison } from './block/compareLogCabins.js';
+export { BLOCK_SETTINGS, blockTurns } from './block/turns.js';
+export type { BlockSetting, BlockTurns, QuarterTurns } from './block/turns.js';
 export { blocksFromStrips } from './quilt/blocksFromStrips.js';
 export type {
   BlocksFromStrips,
@@ -192,8 +194,13 @@ export { drawLogCabin } from './drawing/logCabinDrawing.js';
 export type { LogCabinDrawingOptions } from './drawing/logCabinDrawing.js';
 export { cuttingRows, drawCuttingPlan } from './drawing/cuttingDrawing.js';
 export type { CuttingDrawingOptions } from './drawing/cuttingDrawing.js';
+export { drawBlockTurns } from './drawing/turnsDrawing.js';
 export { drawTrim } from './drawing/trimDrawing.js';
 export type { TrimDrawingOptions } from './drawing/trimDrawing.js';
+export { drawUnit } from './drawing/unitDrawing.js';
+export type { UnitDrawingOptions } from './drawing/unitDrawing.js';
+export { drawUnitCut } from './drawing/unitCutDrawing.js';
+export type { UnitCutDrawingOptions } from './drawing/unitCutDrawing.js';
 export type {
   Area,
   AreaRole,

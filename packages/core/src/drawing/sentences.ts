@@ -6,6 +6,8 @@ export type DrawingSentence =
   | 'block-description'
   | 'trim-title'
   | 'trim-description'
+  | 'turns-title'
+  | 'turns-description'
   | 'unit-title'
   | 'shape-title'
   | 'unit-description'
@@ -22,6 +24,9 @@ export const drawingSentences: Sentences<DrawingSentence> = {
   'trim-title': 'Round {round}, placement {placement} of {placements}: trim to {trimTo}',
   'trim-description':
     'The block under a square ruler, its edge on the trim line of the {sides} side. The trim chart gives each distance.',
+  'turns-title': 'A quilt top of {across} by {down} blocks, {finished} finished: {setting}',
+  'turns-description':
+    'Blocks that finish {finished}, each turned by quarters, in the setting {setting}.',
   'cutting-title': 'Fabric from {from} to {to} of {length}',
   'cutting-description':
     '{strips} strips across the width of fabric, each with the number of its step; the figures on the pieces are their places in the list.',

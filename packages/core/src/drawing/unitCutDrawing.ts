@@ -1,6 +1,6 @@
 import type { Hand } from '../block/trimCuts.js';
 import { type Length, length } from '../length/length.js';
-import { choiceField, countField } from '../plan/field.js';
+import { choiceField, countField, missing } from '../plan/field.js';
 import type { UnitCut, UnitPlan } from '../unit/plan.js';
 import { inWords } from '../unit/say.js';
 import type { Drawing, Line, LineRole, Point, Shape } from './drawing.js';
@@ -142,21 +142,22 @@ function stripCutting(plan: UnitPlan, shown: Length, hand: Hand): readonly Line[
 export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {}): Drawing {
   const hand = choiceField(options.hand ?? 'right', 'hand', hands);
   const place = countField(options.cut ?? 1, 'cut', 1, plan.cuts.length);
-  const cut = plan.cuts.slice(place - 1)[0];
-  const strip = cut?.shape === 'strip' ? plan.strip : undefined;
-  const full = cut?.width ?? length(0);
-  const height = cut?.height ?? length(0);
+  const cut = plan.cuts[place - 1];
+  if (cut === undefined) missing('cut');
+  const { width: full, height, fabric, count } = cut;
+  // A strip of a set is not cut by itself: the set is, once it is sewn.
+  const own = plan.strip?.width.equals(height) ? plan.strip : undefined;
+  const strip = cut.shape === 'strip' ? own : undefined;
   const some = strip?.first.plus(strip.step.times(SHOWN)).plus(strip.step.dividedBy(2)) ?? full;
   const width = some.compareTo(full) < 0 ? some : full;
   const corners = cornersOf(width, height);
   const { topLeft, topRight, bottomRight, bottomLeft } = corners;
   const outline = [topLeft, topRight, bottomRight, bottomLeft];
-  const fabric = cut?.fabric ?? '';
   const shapes: Shape[] = [
     { kind: 'area', role: 'fabric', fabric, points: outline },
     { kind: 'area', role: 'outline', points: outline },
   ];
-  if (cut !== undefined && strip === undefined) {
+  if (strip === undefined) {
     shapes.push(...sewing(plan, cut, corners), ...cutting(plan, cut, corners));
   }
   if (strip !== undefined) shapes.push(...stripCutting(plan, width, hand));
@@ -181,7 +182,7 @@ export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {})
   }
   return {
     title: inWords(drawingSentences, 'cut-title', {
-      count: cut?.count ?? 0,
+      count,
       size: { width: full, height },
     }),
     description: inWords(drawingSentences, 'cut-description', {}),

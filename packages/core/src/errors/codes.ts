@@ -56,6 +56,9 @@ export interface ErrorValues {
   /** A block without wide and narrow sides where a curve is asked for. */
   'not-curved': Readonly<Record<string, never>>;
 
+  /** An odd number where an even one is needed. */
+  'odd-count': { readonly value: number; readonly fewer: number; readonly more: number };
+
   // Cutting plans and yardage
   /** A piece that does not fit across the fabric. */
   'piece-too-long': { readonly length: Measure; readonly width: Measure };
