@@ -72,6 +72,20 @@ export { compareLogCabins } from './block/compareLogCabins.js';
 export type { LogCabinComparison } from './block/compareLogCabins.js';
 export { BLOCK_SETTINGS, blockTurns } from './block/turns.js';
 export type { BlockSetting, BlockTurns, QuarterTurns } from './block/turns.js';
+export { logCabinSteps } from './block/tableSteps.js';
+export type { CuttingMat, SewingMethod, TableOptions, TableStep } from './block/tableSteps.js';
+export { layeredCuts, trimTools } from './block/tableTools.js';
+export type { LayeredCuts, ToolOptions, TrimTools } from './block/tableTools.js';
+export { tableSentences } from './block/tableSentences.js';
+export type { TableStepCode, ToolWarningCode } from './block/tableSentences.js';
+export { seamTest } from './block/seamTest.js';
+export type { SeamTest, SeamTestInput } from './block/seamTest.js';
+export { seamDrift } from './block/seamDrift.js';
+export type { SeamDrift } from './block/seamDrift.js';
+export { rescueBlocks } from './block/seamRescue.js';
+export type { BlockRescue, CopingStrip, RescuedQuilt, RescueInput } from './block/seamRescue.js';
+export { seamSentences } from './block/seamSentences.js';
+export type { SeamNoteCode } from './block/seamSentences.js';
 export { blocksFromStrips } from './quilt/blocksFromStrips.js';
 export type {
   BlocksFromStrips,
@@ -128,10 +142,11 @@ export type { RailFenceSpec } from './unit/railFence.js';
 export { stripSet } from './unit/stripSet.js';
 export type { StripSetSpec } from './unit/stripSet.js';
 export { drunkardsPath } from './unit/drunkardsPath.js';
-export type { CurveTemplate, DrunkardsPath, DrunkardsPathSpec } from './unit/drunkardsPath.js';
+export type { DrunkardsPath, DrunkardsPathSpec } from './unit/drunkardsPath.js';
 export type {
   BiasEdges,
   BonusTriangles,
+  CurveTemplate,
   CutLabel,
   CutShape,
   Enclosure,
@@ -195,12 +210,22 @@ export type { LogCabinDrawingOptions } from './drawing/logCabinDrawing.js';
 export { cuttingRows, drawCuttingPlan } from './drawing/cuttingDrawing.js';
 export type { CuttingDrawingOptions } from './drawing/cuttingDrawing.js';
 export { drawBlockTurns } from './drawing/turnsDrawing.js';
+export { drawRoundTemplate } from './drawing/roundTemplateDrawing.js';
+export { drawFoundation } from './drawing/foundationDrawing.js';
+export { foundationSheets, trimSheets } from './drawing/trimSheets.js';
+export type { TrimSheet, TrimSheetOptions } from './drawing/trimSheets.js';
+export type { SheetPage, SheetWriting } from './drawing/sheetPages.js';
+export type { Paper, SheetOptions } from './drawing/sheetPaper.js';
+export { sheetSentences } from './drawing/sheetSentences.js';
+export type { SheetNoteCode } from './drawing/sheetSentences.js';
 export { drawTrim } from './drawing/trimDrawing.js';
 export type { TrimDrawingOptions } from './drawing/trimDrawing.js';
 export { drawUnit } from './drawing/unitDrawing.js';
 export type { UnitDrawingOptions } from './drawing/unitDrawing.js';
 export { drawUnitCut } from './drawing/unitCutDrawing.js';
 export type { UnitCutDrawingOptions } from './drawing/unitCutDrawing.js';
+export { drawTemplate } from './drawing/templateDrawing.js';
+export type { TemplateDrawingOptions } from './drawing/templateDrawing.js';
 export type {
   Area,
   AreaRole,
@@ -214,6 +239,7 @@ export type {
   Scale,
   Shape,
 } from './drawing/drawing.js';
+export { blockDrawingSentences } from './drawing/blockSentences.js';
 export { drawingSentences } from './drawing/sentences.js';
 export type { DrawingSentence } from './drawing/sentences.js';
 export { paint } from './drawing/paint.js';

@@ -212,6 +212,13 @@ const designs: readonly Case[] = [
     'This length must be more than 0, not -1/2.',
   ],
   [
+    'a log missing from a list',
+    { ...plain, log: Object.assign(new Array(2), { 1: 1 }) },
+    'length-syntax',
+    'log[0]',
+    'A length is a text, a number or a fraction. Lengths look like 10 1/2, 10.5, 10½, 3 ft 4 in, 1 1/2 yd or 26.5 cm.',
+  ],
+  [
     'too few logs in a list',
     { ...curved, narrow: ['1/2'] },
     'list-length',

@@ -64,7 +64,7 @@ function compare(plan: LogCabin, index: number): LogCabinComparison {
  * @example
  * const shared = { rounds: 4, center: 2, wide: '1 1/4', narrow: '1/2' };
  * const [wide, narrow] = compareLogCabins([shared, { ...shared, first: 'narrow' }]);
- * [wide.shares[1].area, narrow.shares[2].area]; // ["45","50"]
+ * [wide.shares[1].area, narrow.shares[2].area]; // ["52 1/2","57 1/2"]
  */
 export const compareLogCabins = (specs: readonly LogCabinSpec[]): readonly LogCabinComparison[] =>
   specs.map((spec, index) => compare(logCabin(spec), index));

@@ -7,8 +7,9 @@ import {
   leastGreatestCircle,
   leastSquaresCircle,
 } from './curveCircle.js';
-import { finishedReach, logCabinPlaces, type Place } from './places.js';
+import { logCabinPlaces, type Place } from './places.js';
 import type { LogCabin } from './plan.js';
+import { firstWideSide } from './wideCorner.js';
 
 /** A corner where wide meets narrow. */
 export interface CurveCorner {
@@ -64,28 +65,24 @@ export function fabricShares(plan: LogCabin): readonly FabricShare[] {
   return [...areas].map(([fabric, area]) => ({ fabric, area, share: area.dividedBy(whole) }));
 }
 
-/** The side that is wide and comes after a narrow one, going round clockwise; undefined in a plain block. */
-function firstWide({ logs }: LogCabin): Side | undefined {
-  const isWide = (side: Side): boolean =>
-    logs.some((log) => log.side === side && log.kind === 'wide');
-  return SIDES.find((side) => isWide(side) && !isWide(turnSide(side, -1)));
-}
-
 /** The angle at which a line runs, in degrees. */
 const angleOf = (from: CurvePoint, to: CurvePoint): number =>
   (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
 
-/** How a curved block's half of the line runs, from the center out: beyond it wide, before it narrow. */
-function half(
-  plan: LogCabin,
+/** How far the finished block reaches beyond its center on both sides of a corner, round by round. */
+function reaches(
+  { rounds, seam, center }: LogCabin,
   wide: Side,
 ): readonly { readonly wide: Length; readonly narrow: Length }[] {
+  const none = center.finished.width.times(0);
   const narrow = turnSide(wide, -1);
-  const rounds = [0, ...plan.rounds.map(({ number }) => number)];
-  return rounds.map((round) => {
-    const reach = finishedReach(plan, round);
-    return { wide: reach[wide], narrow: reach[narrow] };
-  });
+  return [
+    { wide: none, narrow: none },
+    ...rounds.map(({ centerSeamToEdge }) => ({
+      wide: centerSeamToEdge[wide].minus(seam),
+      narrow: centerSeamToEdge[narrow].minus(seam),
+    })),
+  ];
 }
 
 /**
@@ -98,10 +95,10 @@ function half(
  * const block = logCabin({ rounds: 4, center: 2, wide: '1 1/4', narrow: '1/2' });
  * const { bendAtCenter, leastGreatest } = logCabinCurve(block);
  * bendAtCenter.toFixed(1); // '46.4'
- * leastGreatest.radius.toFixed(1); // '6.5'
+ * leastGreatest.radius.toFixed(1); // '10.1'
  */
 export function logCabinCurve(plan: LogCabin): LogCabinCurve {
-  const wide = firstWide(plan);
+  const wide = firstWideSide(plan);
   if (wide === undefined) {
     return fail(
       'not-curved',
@@ -120,12 +117,13 @@ export function logCabinCurve(plan: LogCabin): LogCabinCurve {
     );
   }
   const side = plan.finished.width;
-  const narrowEnd = half(plan, wide).at(-1)?.narrow ?? length(0);
+  const reach = reaches(plan, wide);
+  const narrowEnd = reach.at(-1)?.narrow ?? length(0);
   // As if the wide sides were right and bottom: first the corners up to the right, from the outside.
-  const right = half(plan, wide).map((reach, round) => ({
+  const right = reach.map(({ wide: out, narrow: up }, round) => ({
     round,
-    x: narrowEnd.plus(width).plus(reach.wide),
-    y: narrowEnd.minus(reach.narrow),
+    x: narrowEnd.plus(width).plus(out),
+    y: narrowEnd.minus(up),
   }));
   const line = [
     ...[...right].reverse(),

@@ -18,14 +18,18 @@ const zero = length(0);
 export const movedOut = (place: Place, side: Side, by: Length): Length =>
   place[side].plus(by.times(outward(side)));
 
-/** The finished block after a round; after round 0 it is the center. */
+/** How far the finished block reaches beyond its center on each side after a round; 0 is the center. */
+export function finishedReach(plan: LogCabin, round: number): PerSide<Length> {
+  const after = plan.rounds.find(({ number }) => number === round)?.centerSeamToEdge;
+  return perSide((side) => after?.[side].minus(plan.seam) ?? zero);
+}
+
+/** The finished block after a round. */
 export function finishedPlace(plan: LogCabin, round: number): Place {
   const { width, height } = plan.center.finished;
   const center = { left: zero, top: zero, right: width, bottom: height };
-  const after = plan.rounds.find(({ number }) => number === round)?.centerSeamToEdge;
-  return after === undefined
-    ? center
-    : perSide((side) => movedOut(center, side, after[side].minus(plan.seam)));
+  const reach = finishedReach(plan, round);
+  return perSide((side) => movedOut(center, side, reach[side]));
 }
 
 /** The part of `outer` that lies on one side beyond `inner`. */

@@ -32,7 +32,14 @@ export type DrawingWord =
   | 'last seam'
   | 'trimmed edge'
   | 'hold'
-  | 'selvage to selvage';
+  | 'selvage to selvage'
+  | 'inside curve'
+  | 'outside curve'
+  | '1 inch'
+  | '5 cm'
+  | 'Print at 100 %.'
+  | 'Measure both squares first.'
+  | 'Never cut against paper.';
 
 /** A filled polygon. */
 export interface Area {

@@ -4,9 +4,9 @@ import { countField } from '../plan/field.js';
 import { notice } from '../plan/notice.js';
 import type { Size } from '../plan/size.js';
 import { type BlockPart, blockParts, fabricsOf, reachOut } from './blockParts.js';
+import { blockDrawingSentences } from './blockSentences.js';
 import type { Dimension, Drawing, DrawingWord, Shape } from './drawing.js';
 import { cornersOf, grown, middleOf, point, sideOf, sizeOf } from './points.js';
-import { drawingSentences } from './sentences.js';
 import { area, fabricArea, line } from './shapes.js';
 
 /** How much of a block is drawn. */
@@ -56,11 +56,11 @@ export function drawLogCabin(plan: LogCabin, options: LogCabinDrawingOptions = {
   const parts = blockParts(plan, logs);
   const finishedEdge = [...cornersOf(finished), point(finished.left, finished.top)];
   return {
-    title: notice(drawingSentences, 'block-title', {
+    title: notice(blockDrawingSentences, 'block-title', {
       finished: sizeOf(finished),
       unfinished: sizeOf(raw),
     }),
-    description: notice(drawingSentences, 'block-description', {
+    description: notice(blockDrawingSentences, 'block-description', {
       center: plan.center.finished,
       logs,
       rounds: round,

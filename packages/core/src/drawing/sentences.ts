@@ -1,32 +1,37 @@
 import type { Sentences } from '../plan/notice.js';
+import { blockDrawingSentences } from './blockSentences.js';
 
 /** The codes of drawings' titles and descriptions. */
 export type DrawingSentence =
-  | 'block-title'
-  | 'block-description'
-  | 'trim-title'
-  | 'trim-description'
+  | keyof typeof blockDrawingSentences
   | 'turns-title'
   | 'turns-description'
+  | 'round-template-title'
+  | 'round-template-description'
+  | 'foundation-title'
+  | 'foundation-description'
   | 'unit-title'
   | 'shape-title'
   | 'unit-description'
   | 'cut-title'
   | 'cut-description'
+  | 'template-title'
+  | 'template-description'
   | 'cutting-title'
   | 'cutting-description';
 
 /** The English sentences of titles and descriptions, with their places open. */
 export const drawingSentences: Sentences<DrawingSentence> = {
-  'block-title': 'The block as sewn: {finished} finished, trim to {unfinished}',
-  'block-description':
-    'A center that finishes {center} with {logs} logs in {rounds} rounds, numbered in sewing order. The list of cuts gives each size.',
-  'trim-title': 'Round {round}, placement {placement} of {placements}: trim to {trimTo}',
-  'trim-description':
-    'The block under a square ruler, its edge on the trim line of the {sides} side. The trim chart gives each distance.',
+  ...blockDrawingSentences,
   'turns-title': 'A quilt top of {across} by {down} blocks, {finished} finished: {setting}',
   'turns-description':
     'Blocks that finish {finished}, each turned by quarters, in the setting {setting}.',
+  'round-template-title': 'Round {round}: trim to {trimTo}',
+  'round-template-description':
+    'The outer line is the trimmed raw edge, the heavy square the center’s seam, the thin lines the last seams.',
+  'foundation-title': 'Foundation of a block that finishes {finished}, mirrored',
+  'foundation-description':
+    'Sew on the printed side, along the lines, in the order of the numbers, from the center on. The dashed line is the finished edge; cut on the outer line, a seam allowance beyond it.',
   'cutting-title': 'Fabric from {from} to {to} of {length}',
   'cutting-description':
     '{strips} strips across the width of fabric, each with the number of its step; the figures on the pieces are their places in the list.',
@@ -37,4 +42,7 @@ export const drawingSentences: Sentences<DrawingSentence> = {
   'cut-title': 'To cut: {count} of {size}',
   'cut-description':
     'One piece with its size. Full lines are cut, thin lines are sewn. The steps say in which order.',
+  'template-title': 'The template of the {piece}: {size} with its seam allowance',
+  'template-description':
+    'The full line is the raw edge, the broken one is sewn, with the middle of the curve marked.',
 };

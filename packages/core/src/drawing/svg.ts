@@ -23,10 +23,12 @@ const ESCAPES: Readonly<Record<string, string>> = {
 /** Control characters and halves of characters have no place in XML, escaped or not. */
 const NOT_XML = /[\p{Cc}\p{Cs}\ufffe\uffff]/gu;
 
-const escaped = (text: string): string =>
+/** A text that may stand in XML. */
+export const escaped = (text: string): string =>
   text.replace(NOT_XML, ' ').replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign);
 
-const attributes = (values: Readonly<Record<string, string | number>>): string =>
+/** Attributes as they stand in a tag. */
+export const attributes = (values: Readonly<Record<string, string | number>>): string =>
   Object.entries(values)
     .map(([name, value]) => ` ${name}="${escaped(String(value))}"`)
     .join('');
@@ -46,7 +48,8 @@ function textElement({ role, x, y, size, anchor, upward, text }: TextMark): stri
   return `<text${attributes({ class: role, ...placed, ...look })}>${escaped(text)}</text>`;
 }
 
-const element = (mark: Mark): string =>
+/** A mark as an SVG element. */
+export const element = (mark: Mark): string =>
   mark.kind === 'path' ? pathElement(mark) : textElement(mark);
 
 /**

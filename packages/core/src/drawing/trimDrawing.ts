@@ -7,9 +7,9 @@ import { countField } from '../plan/field.js';
 import { notice } from '../plan/notice.js';
 import { opposite, perSide, runsAcross, SIDES, type Side } from '../plan/side.js';
 import { blockParts, fabricsOf, reachOut } from './blockParts.js';
+import { blockDrawingSentences } from './blockSentences.js';
 import type { Drawing, DrawingWord, Line, LineRole, Point, Shape } from './drawing.js';
 import { cornerOf, edgeOf, grown, middleOf, sideOf, sizeOf, turnPlace } from './points.js';
-import { drawingSentences } from './sentences.js';
 import { area, fabricArea, line } from './shapes.js';
 
 /** Which of a block's trims is drawn, and for whom. */
@@ -180,13 +180,13 @@ export function drawTrim(plan: LogCabin, options: TrimDrawingOptions): Drawing {
     { kind: 'label', role: 'hold', at: holdPoint(ruler, hand), text: { word: 'hold' } },
   ];
   return {
-    title: notice(drawingSentences, 'trim-title', {
+    title: notice(blockDrawingSentences, 'trim-title', {
       round: round.number,
       placement,
       placements: placements.length,
       trimTo: round.trimTo,
     }),
-    description: notice(drawingSentences, 'trim-description', {
+    description: notice(blockDrawingSentences, 'trim-description', {
       sides: laid.cuts.map(({ side }) => side).join(', '),
     }),
     fabrics: fabricsOf(plan),

@@ -1,5 +1,6 @@
 import { type Length, length } from '../length/length.js';
 import type { UnitPatch, UnitPlan } from '../unit/plan.js';
+import type { UnitPoint } from '../unit/point.js';
 import type { Point } from './drawing.js';
 import { type Dot, dotAt } from './geometry.js';
 
@@ -59,10 +60,19 @@ export function grown(outline: readonly Dot[], by: number): readonly Dot[] {
   });
 }
 
-const ARC_PARTS = 24;
+/** An arc between two corners of an outline. */
+interface OutlineArc {
+  readonly from: number;
+  readonly center: UnitPoint;
+  readonly radius: Length;
+}
 
-/** The corners of a patch, and enough dots between them where its edge is an arc. */
-function dotsOf({ points, arc }: UnitPatch): readonly Dot[] {
+/** The corners of an outline, and enough dots between them where its edge is an arc. */
+export function dotsWithArc(
+  points: readonly UnitPoint[],
+  arc: OutlineArc | undefined,
+  parts = 24,
+): readonly Dot[] {
   const dots = points.map(dotAt);
   if (arc === undefined) return dots;
   const center = dotAt(arc.center);
@@ -71,8 +81,8 @@ function dotsOf({ points, arc }: UnitPatch): readonly Dot[] {
     Math.atan2((dot?.y ?? 0) - center.y, (dot?.x ?? 0) - center.x);
   const from = angle(dots[arc.from]);
   const to = angle(next(dots, arc.from));
-  const between = Array.from({ length: ARC_PARTS - 1 }, (_, index) => {
-    const turn = from + ((to - from) * (index + 1)) / ARC_PARTS;
+  const between = Array.from({ length: parts - 1 }, (_, index) => {
+    const turn = from + ((to - from) * (index + 1)) / parts;
     return { x: center.x + radius * Math.cos(turn), y: center.y + radius * Math.sin(turn) };
   });
   return [...dots.slice(0, arc.from + 1), ...between, ...dots.slice(arc.from + 1)];
@@ -100,7 +110,9 @@ export function seenPatches(plan: UnitPlan, raw: readonly Dot[]): readonly SeenP
   return patches.map((patch) => {
     const { fabric } = patch;
     if (hollow(patch)) return { fabric, dots: raw };
-    const seams = edges(clockwise(dotsOf(patch))).filter(([start, end]) => !isOutside(start, end));
+    const seams = edges(clockwise(dotsWithArc(patch.points, patch.arc))).filter(
+      ([start, end]) => !isOutside(start, end),
+    );
     return { fabric, dots: seams.reduce((dots, [start, end]) => cutOff(dots, start, end), raw) };
   });
 }

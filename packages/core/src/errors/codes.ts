@@ -59,6 +59,9 @@ export interface ErrorValues {
   /** An odd number where an even one is needed. */
   'odd-count': { readonly value: number; readonly fewer: number; readonly more: number };
 
+  /** Sheets of paper without end. */
+  'too-many-pages': { readonly pages: number; readonly most: number };
+
   // Cutting plans and yardage
   /** A piece that does not fit across the fabric. */
   'piece-too-long': { readonly length: Measure; readonly width: Measure };

@@ -9,22 +9,24 @@ const size = (value: bigint): bigint => (value < 0n ? -value : value);
 
 /** `numerator / denominator`; the denominator must not be zero. */
 export function rational(numerator: bigint, denominator = 1n): Rational {
+  const s = numerator < 0n === denominator < 0n ? 1n : -1n;
   const [n, d] = [size(numerator), size(denominator)];
-  let [divisor, rest] = [n, d];
+  let [divisor, rest] = [d, d === 1n ? 0n : n];
   while (rest > 0n) [divisor, rest] = [rest, divisor % rest];
-  return { s: numerator < 0n === denominator < 0n ? 1n : -1n, n: n / divisor, d: d / divisor };
+  return divisor === 1n ? { s, n, d } : { s, n: n / divisor, d: d / divisor };
 }
 
 export const zero = rational(0n);
 export const one = rational(1n);
 
-export const numerator = (value: Rational): bigint => value.s * value.n;
+export const numerator = ({ s, n }: Rational): bigint => (s < 0n ? -n : n);
 export const isZero = (value: Rational): boolean => value.n === 0n;
 
 export const add = (a: Rational, b: Rational): Rational =>
-  rational(numerator(a) * b.d + numerator(b) * a.d, a.d * b.d);
-export const subtract = (a: Rational, b: Rational): Rational =>
-  rational(numerator(a) * b.d - numerator(b) * a.d, a.d * b.d);
+  a.d === b.d
+    ? rational(numerator(a) + numerator(b), a.d)
+    : rational(numerator(a) * b.d + numerator(b) * a.d, a.d * b.d);
+export const subtract = (a: Rational, b: Rational): Rational => add(a, { ...b, s: -b.s });
 export const multiply = (a: Rational, b: Rational): Rational =>
   rational(numerator(a) * numerator(b), a.d * b.d);
 /** The divisor must not be zero. */

@@ -56,6 +56,8 @@ export interface UnitDefinition {
   readonly name: string;
   /** What `finished` stands for. */
   readonly finished: FinishedMeaning;
+  /** A spec that its first method makes: where a form starts. Bare numbers are inches. */
+  readonly example: UnitSpec;
   /** What it takes, besides those that all units take. */
   readonly inputs: readonly UnitInput[];
   /** The first one is the default. */

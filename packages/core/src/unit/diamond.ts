@@ -24,6 +24,7 @@ export interface DiamondSpec extends UnitBasics<'diamond'> {
 export const diamondUnit: UnitDefinition = {
   name: 'diamond',
   finished: 'side',
+  example: { finished: 3 },
   inputs: [{ kind: 'length', name: 'finished', sign: 'positive' }, angleInput(45), usableInput],
   methods: [{ name: 'from-strips' }],
   fabrics: ['diamond'],

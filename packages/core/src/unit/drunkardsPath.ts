@@ -3,8 +3,8 @@ import { assemble, squareCut } from './assemble.js';
 import { finishedLength, lengthBetween, rationalField, readBasics } from './basics.js';
 import type { UnitDefinition } from './definition.js';
 import { pi } from './enclosure.js';
-import type { Enclosure, UnitPlan } from './plan.js';
-import { at, type UnitPoint } from './point.js';
+import type { CurveTemplate, Enclosure, UnitPlan } from './plan.js';
+import { at } from './point.js';
 import { stepsFrom, warningsFrom } from './say.js';
 import { commonSentences } from './sentences/common.js';
 import { curveSentences } from './sentences/curves.js';
@@ -22,17 +22,6 @@ export interface DrunkardsPathSpec extends UnitBasics<'inside curve' | 'outside 
   readonly oversize?: LengthInput;
 }
 
-/** A template with its seam allowance: straight sides and one arc about `center`. */
-export interface CurveTemplate {
-  readonly piece: 'inside curve' | 'outside curve';
-  /** From corner to corner, in inches from the top left corner of its square. */
-  readonly points: readonly UnitPoint[];
-  readonly center: UnitPoint;
-  readonly radius: Length;
-  /** Which point the arc begins at; it ends at the next one. */
-  readonly arcFrom: number;
-}
-
 /** A quarter circle in a square, with its two templates and the measure of its seam. */
 export interface DrunkardsPath extends UnitPlan {
   readonly radius: Length;
@@ -45,6 +34,7 @@ export interface DrunkardsPath extends UnitPlan {
 export const drunkardsPathUnit: UnitDefinition = {
   name: 'drunkards-path',
   finished: 'side',
+  example: { finished: 4 },
   inputs: [
     { kind: 'length', name: 'finished', sign: 'positive' },
     { kind: 'length', name: 'radius', sign: 'positive' },

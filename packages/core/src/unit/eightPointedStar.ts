@@ -26,6 +26,7 @@ export interface EightPointedStarSpec extends UnitBasics<'diamond' | 'background
 export const eightPointedStarUnit: UnitDefinition = {
   name: 'eight-pointed-star',
   finished: 'block',
+  example: { finished: 12 },
   inputs: [{ kind: 'length', name: 'finished', sign: 'positive' }, usableInput],
   methods: [{ name: 'from-strips', yield: 1 }],
   fabrics: ['diamond', 'background'],

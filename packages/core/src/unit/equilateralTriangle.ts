@@ -20,6 +20,7 @@ export interface EquilateralTriangleSpec extends UnitBasics<'triangle'> {
 export const equilateralTriangleUnit: UnitDefinition = {
   name: 'equilateral-triangle',
   finished: 'height',
+  example: { finished: 4 },
   inputs: [{ kind: 'length', name: 'finished', sign: 'positive' }, usableInput],
   methods: [{ name: 'from-strips' }],
   fabrics: ['triangle'],

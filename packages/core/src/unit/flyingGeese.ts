@@ -33,6 +33,7 @@ export interface FlyingGeeseSpec extends UnitBasics<'goose' | 'sky'> {
 export const flyingGeeseUnit: UnitDefinition = {
   name: 'flying-geese',
   finished: 'size',
+  example: { finished: 6 },
   inputs: [
     { kind: 'size', name: 'finished', sign: 'positive' },
     { kind: 'length', name: 'oversize', sign: 'zero or more', default: '0' },

@@ -19,6 +19,7 @@ export interface FourPatchSpec extends UnitBasics<'dark' | 'light'> {
 export const fourPatchUnit: UnitDefinition = {
   name: 'four-patch',
   finished: 'side',
+  example: { finished: 4 },
   inputs: [{ kind: 'length', name: 'finished', sign: 'positive' }, usableInput],
   methods: [{ name: 'strip-set' }, { name: 'cut-squares', yield: 1 }],
   fabrics: ['dark', 'light'],

@@ -33,6 +33,7 @@ const DIRECTIONS: readonly SeamDirection[] = ['falling', 'rising', 'both'];
 export const halfRectangleTrianglesUnit: UnitDefinition = {
   name: 'half-rectangle-triangles',
   finished: 'size',
+  example: { finished: { width: 3, height: 6 } },
   inputs: [
     { kind: 'size', name: 'finished', sign: 'positive' },
     { kind: 'choice', name: 'direction', choices: DIRECTIONS, default: 'falling' },

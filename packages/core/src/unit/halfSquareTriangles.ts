@@ -26,6 +26,7 @@ export interface HalfSquareSpec extends UnitBasics<'dark' | 'light'> {
 export const halfSquareTrianglesUnit: UnitDefinition = {
   name: 'half-square-triangles',
   finished: 'side',
+  example: { finished: 3 },
   inputs: [
     { kind: 'length', name: 'finished', sign: 'positive' },
     { kind: 'length', name: 'oversize', sign: 'zero or more', default: '0' },

@@ -27,6 +27,7 @@ export interface HexagonSpec extends UnitBasics<'hexagon'> {
 export const hexagonUnit: UnitDefinition = {
   name: 'hexagon',
   finished: 'side',
+  example: { finished: 2 },
   inputs: [{ kind: 'length', name: 'finished', sign: 'positive' }, usableInput],
   methods: [{ name: 'from-strips' }, { name: 'half-hexagons' }],
   fabrics: ['hexagon'],

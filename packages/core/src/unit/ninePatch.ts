@@ -19,6 +19,7 @@ export interface NinePatchSpec extends UnitBasics<'dark' | 'light'> {
 export const ninePatchUnit: UnitDefinition = {
   name: 'nine-patch',
   finished: 'side',
+  example: { finished: 6 },
   inputs: [{ kind: 'length', name: 'finished', sign: 'positive' }, usableInput],
   methods: [{ name: 'strip-set' }, { name: 'cut-squares', yield: 1 }],
   fabrics: ['dark', 'light'],

@@ -30,6 +30,7 @@ const DIRECTIONS = ['right', 'left'] as const;
 export const parallelogramUnit: UnitDefinition = {
   name: 'parallelogram',
   finished: 'size',
+  example: { finished: { width: 4, height: 2 } },
   inputs: [
     { kind: 'size', name: 'finished', sign: 'positive' },
     angleInput(45),

@@ -110,6 +110,17 @@ export interface BonusTriangles {
   readonly count: number;
 }
 
+/** A template with its seam allowance: straight sides and one arc about `center`. */
+export interface CurveTemplate {
+  readonly piece: CutLabel;
+  /** From corner to corner, in inches from the top left corner of its square. */
+  readonly points: readonly UnitPoint[];
+  readonly center: UnitPoint;
+  readonly radius: Length;
+  /** Which point the arc begins at; it ends at the next one. */
+  readonly arcFrom: number;
+}
+
 /** Two lengths between which a value lies that is not exact by nature. */
 export interface Enclosure {
   readonly least: Length;
@@ -149,6 +160,8 @@ export interface UnitPlan {
   /** Where the shape is cut from strips. */
   readonly strip?: StripCuts;
   readonly bonus?: BonusTriangles;
+  /** What cannot be rotary cut, in the order of its patches. */
+  readonly templates?: readonly CurveTemplate[];
   /** Whether a number in it is an enclosure rounded outward, because it is not exact by nature. */
   readonly approximate: boolean;
   /** What all units take, ready for a cutting plan. */

@@ -29,6 +29,7 @@ export interface QuarterSquareSpec extends UnitBasics<'dark' | 'light'> {
 export const quarterSquareTrianglesUnit: UnitDefinition = {
   name: 'quarter-square-triangles',
   finished: 'long edge',
+  example: { finished: 4 },
   inputs: [
     { kind: 'length', name: 'finished', sign: 'positive' },
     { kind: 'length', name: 'oversize', sign: 'zero or more', default: '0' },

@@ -31,6 +31,7 @@ const partOf = (index: number): string => `rail ${index + 1}`;
 export const railFenceUnit: UnitDefinition = {
   name: 'rail-fence',
   finished: 'side',
+  example: { finished: 6 },
   inputs: [
     { kind: 'length', name: 'finished', sign: 'positive' },
     { kind: 'count', name: 'rails', least: 2, most: MOST_RAILS, default: 3 },

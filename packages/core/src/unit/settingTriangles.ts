@@ -27,6 +27,7 @@ const TRIANGLES = ['side', 'corner'] as const;
 export const settingTrianglesUnit: UnitDefinition = {
   name: 'setting-triangles',
   finished: 'block',
+  example: { finished: 9 },
   inputs: [
     { kind: 'length', name: 'finished', sign: 'positive' },
     { kind: 'choice', name: 'triangle', choices: TRIANGLES, default: 'side' },

@@ -27,6 +27,7 @@ const DIRECTIONS = ['both', 'right', 'left'] as const;
 export const sixtyDegreeHalfTrianglesUnit: UnitDefinition = {
   name: 'sixty-degree-half-triangles',
   finished: 'height',
+  example: { finished: 4 },
   inputs: [
     { kind: 'length', name: 'finished', sign: 'positive' },
     { kind: 'choice', name: 'direction', choices: DIRECTIONS, default: 'both' },

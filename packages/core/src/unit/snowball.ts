@@ -28,6 +28,7 @@ export interface SnowballSpec extends UnitBasics<'center' | 'corner'> {
 export const snowballUnit: UnitDefinition = {
   name: 'snowball',
   finished: 'size',
+  example: { finished: { width: 6, height: 6 } },
   inputs: [
     { kind: 'size', name: 'finished', sign: 'positive' },
     { kind: 'length', name: 'corner', sign: 'positive' },

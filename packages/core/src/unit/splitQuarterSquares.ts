@@ -26,6 +26,7 @@ export interface SplitQuarterSpec extends UnitBasics<'dark' | 'light' | 'large t
 export const splitQuarterSquaresUnit: UnitDefinition = {
   name: 'split-quarter-squares',
   finished: 'side',
+  example: { finished: 4 },
   inputs: [
     { kind: 'length', name: 'finished', sign: 'positive' },
     { kind: 'length', name: 'oversize', sign: 'zero or more', default: '0' },

@@ -50,6 +50,7 @@ const MOST_ROUNDS = 12;
 export const squareInSquareUnit: UnitDefinition = {
   name: 'square-in-square',
   finished: 'side',
+  example: { finished: 6 },
   inputs: [
     { kind: 'length', name: 'finished', sign: 'positive' },
     { kind: 'length', name: 'center', sign: 'positive' },

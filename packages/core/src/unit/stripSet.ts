@@ -31,6 +31,7 @@ const partOf = (index: number): string => `strip ${index + 1}`;
 export const stripSetUnit: UnitDefinition = {
   name: 'strip-set',
   finished: 'subcut',
+  example: { finished: 2, strips: [1, 2, 1] },
   inputs: [
     { kind: 'length', name: 'finished', sign: 'positive' },
     { kind: 'lengths', name: 'strips', most: MOST_STRIPS },

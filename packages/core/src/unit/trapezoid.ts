@@ -33,6 +33,7 @@ const SLANTS = ['both', 'right', 'left'] as const;
 export const trapezoidUnit: UnitDefinition = {
   name: 'trapezoid',
   finished: 'size',
+  example: { finished: { width: 6, height: 2 } },
   inputs: [
     { kind: 'size', name: 'finished', sign: 'positive' },
     angleInput(45),
