@@ -213,9 +213,11 @@ async function bindAll(listen, port) {
  * Serves folders on this machine only, without caching. With a port that is taken, the next free
  * one is used; with port 0, any free one.
  *
+ * @typedef {{ url: string, port: number, close: () => Promise<void> }} Served `url` without a slash
+ *   at its end
+ *
  * @param {{ port?: number, mounts?: Mounts }} [options]
- * @returns {Promise<{ url: string, port: number, close: () => Promise<void> }>} `url` without a
- *   slash at its end
+ * @returns {Promise<Served>}
  */
 export async function serve({ port = 0, mounts = demo } = {}) {
   for (let tries = 0, wanted = port; ; tries += 1, wanted = port === 0 ? 0 : wanted + 1) {

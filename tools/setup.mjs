@@ -35,8 +35,8 @@ const reasons = [
 export function checkNode(version = process.versions.node) {
   const { engines } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   const wanted = engines.node.replace('>=', '');
-  const [wantedMajor, wantedMinor] = wanted.split('.').map(Number);
-  const [major, minor] = version.split('.').map(Number);
+  const [wantedMajor = 0, wantedMinor = 0] = wanted.split('.').map(Number);
+  const [major = 0, minor = 0] = version.split('.').map(Number);
   if (major < wantedMajor || (major === wantedMajor && minor < wantedMinor)) {
     throw new Error(`Eighths needs Node ${wanted} or newer, and this is Node ${version}.`);
   }

@@ -1,6 +1,7 @@
 // What a page pays for what it uses, minified and gzipped: `npm run sizes`, after a build.
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { build } from 'vite';
 import { isProgram, root } from './run.mjs';
@@ -27,7 +28,37 @@ export const budgets = [
     advice:
       'Look at what the element imports: words for one language, the core by name, nothing of lit beyond what is used.',
   },
+  {
+    what: 'packages/widget/dist/eighths-unit.js',
+    file: 'packages/widget/dist/eighths-unit.js',
+    most: 30_000,
+    advice: 'It holds every unit: look at what they share, and at what is said twice in sentences.',
+  },
 ];
+
+/** What a page may pay for one pieced unit, whichever it is. */
+const MOST_OF_A_UNIT = 11_000;
+
+/**
+ * Each pieced unit imported alone, as the built core lists them.
+ *
+ * @returns {Promise<readonly Budget[]>}
+ */
+async function unitBudgets() {
+  const core = join(root, 'packages', 'core', 'dist', 'index.js');
+  if (!existsSync(core)) return [];
+  /** @type {{ unitNames: () => readonly string[] }} */
+  const { unitNames } = await import(pathToFileURL(core).href);
+  return unitNames().map((unit) => {
+    const name = unit.replace(/-(\w)/g, (_, letter) => letter.toUpperCase());
+    return {
+      what: `import { ${name} } from '@eighths/core'`,
+      code: `import { ${name} } from '@eighths/core'; console.log(${name}({ finished: 6 }).trimTo);`,
+      most: MOST_OF_A_UNIT,
+      advice: 'A unit brings its own sentences only, and nothing of the other units.',
+    };
+  });
+}
 
 /**
  * The code as a page's bundler would make it: one module, minified, what is not used left out.
@@ -89,9 +120,10 @@ const shortened = (path) => path.split('/node_modules/').at(-1)?.replace(`${root
 /** Measures everything, prints a table, and resolves to whether all of it is within budget. */
 export async function checkSizes() {
   const kilobytes = (/** @type {number} */ bytes) => `${(bytes / 1000).toFixed(2)} kB`;
-  const width = Math.max(...budgets.map(({ what }) => what.length));
+  const all = [...budgets, ...(await unitBudgets())];
+  const width = Math.max(...all.map(({ what }) => what.length));
   let within = true;
-  for (const budget of budgets) {
+  for (const budget of all) {
     const name = budget.what.padEnd(width);
     try {
       const { bytes, modules } = await measured(budget);

@@ -34,14 +34,24 @@ export default defineConfig([
       eighths: 'src/define.ts',
       'eighths-log-cabin': 'src/define/log-cabin.ts',
       'eighths-fabric': 'src/define/fabric.ts',
+      'eighths-unit': 'src/define/unit.ts',
     },
     format: 'iife',
     platform: 'browser',
     target: 'es2022',
     noExternal: [/./],
-    // Terser's output is three percent smaller than esbuild's.
+    // Terser after esbuild: together three percent smaller than esbuild alone.
     minify: 'terser',
-    terserOptions: { ecma: 2022, toplevel: true, compress: { passes: 3 } },
+    esbuildOptions: (options) => {
+      options.minify = true;
+    },
+    // ASCII, because a page may say that it is written in another character set.
+    terserOptions: {
+      ecma: 2020,
+      toplevel: true,
+      compress: { passes: 3 },
+      format: { ascii_only: true },
+    },
     sourcemap: true,
     esbuildPlugins: [denseTemplates],
     outExtension: () => ({ js: '.js' }),

@@ -97,7 +97,7 @@ describe('looking for a browser', () => {
     ['linux', 'a/google-chrome', 'PATH', 'a'],
     ['darwin', 'Applications/Chromium.app/Contents/MacOS/Chromium', 'HOME', ''],
     ['win32', 'Google/Chrome/Application/chrome.exe', 'LOCALAPPDATA', ''],
-  ])('on %s', (platform, name, variable, below) => {
+  ] as const)('on %s', (platform, name, variable, below) => {
     const file = here(name);
     expect(findBrowser({ [variable]: join(folder, below) }, platform)).toBe(file);
   });

@@ -133,7 +133,8 @@ export async function openGuest(
   body: string,
   { head = moduleScript, headers = {}, ...options }: GuestOptions = {},
 ): Promise<Visit> {
-  const visit = await demo.open('/', options);
+  // Any file will do; routes are only taken once a page is open.
+  const visit = await demo.open('/pages.css', options);
   await visit.page.route('**/guest.html', (route) =>
     route.fulfill({
       contentType: 'text/html; charset=utf-8',

@@ -85,11 +85,29 @@ function sewing(plan: UnitPlan, cut: UnitCut, corners: Corners): readonly Line[]
   ]);
 }
 
+/** Whether the triangles of a unit need their slanted edge to fall from left to right. */
+function isFalling({ patches }: UnitPlan): boolean {
+  const edges = patches.flatMap(({ points }) =>
+    points.map((start, index) => [start, points[(index + 1) % points.length] ?? start] as const),
+  );
+  // Of a right triangle, whichever way it is turned, only the long edge slants.
+  const slant = edges
+    .map(([start, end]) => end.x.minus(start.x).sign() * end.y.minus(start.y).sign())
+    .find((sign) => sign !== 0);
+  return slant === 1;
+}
+
 /** Where it is cut. */
 function cutting(plan: UnitPlan, cut: UnitCut, corners: Corners): readonly Line[] {
   const { topLeft, topRight, bottomRight, bottomLeft } = corners;
   const lines: Line[] = [];
-  if (cut.diagonalCuts > 0) lines.push(line('trim-line', bottomLeft, topRight));
+  // A square's two diagonals give the same triangles; a rectangle's give mirror images.
+  const falling = !cut.width.equals(cut.height) && isFalling(plan);
+  if (cut.diagonalCuts > 0) {
+    lines.push(
+      falling ? line('trim-line', topLeft, bottomRight) : line('trim-line', bottomLeft, topRight),
+    );
+  }
   if (cut.diagonalCuts > 1) lines.push(line('trim-line', topLeft, bottomRight));
   if (plan.method === 'eight-at-a-time') {
     const [x, y] = [cut.width.dividedBy(2), cut.height.dividedBy(2)];
@@ -147,9 +165,13 @@ export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {})
   const { width: full, height, fabric, count } = cut;
   // A strip of a set is not cut by itself: the set is, once it is sewn.
   const own = plan.strip?.width.equals(height) ? plan.strip : undefined;
-  const strip = cut.shape === 'strip' ? own : undefined;
-  const some = strip?.first.plus(strip.step.times(SHOWN)).plus(strip.step.dividedBy(2)) ?? full;
-  const width = some.compareTo(full) < 0 ? some : full;
+  // What is cut at an angle from a strip is shown on it, though it is counted by the piece.
+  const isStrip = cut.shape === 'strip' || (cut.shape === 'template' && own !== undefined);
+  const strip = isStrip ? own : undefined;
+  const end = strip?.first.plus(strip.step.times(SHOWN)).plus(strip.step.dividedBy(2));
+  const some = end ?? (isStrip ? height.times(SHOWN) : full);
+  const most = strip?.usable ?? full;
+  const width = some.compareTo(most) < 0 ? some : most;
   const corners = cornersOf(width, height);
   const { topLeft, topRight, bottomRight, bottomLeft } = corners;
   const outline = [topLeft, topRight, bottomRight, bottomLeft];
@@ -157,20 +179,17 @@ export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {})
     { kind: 'area', role: 'fabric', fabric, points: outline },
     { kind: 'area', role: 'outline', points: outline },
   ];
-  if (strip === undefined) {
-    shapes.push(...sewing(plan, cut, corners), ...cutting(plan, cut, corners));
-  }
+  if (!isStrip) shapes.push(...sewing(plan, cut, corners), ...cutting(plan, cut, corners));
   if (strip !== undefined) shapes.push(...stripCutting(plan, width, hand));
-  const square = strip === undefined && full.equals(height);
   shapes.push({
     kind: 'dimension',
-    from: strip === undefined ? bottomLeft : topRight,
+    from: isStrip ? topRight : bottomLeft,
     to: bottomRight,
-    away: strip === undefined ? 'bottom' : 'right',
+    away: isStrip ? 'right' : 'bottom',
     row: 0,
-    measure: strip === undefined ? full : height,
+    measure: isStrip ? height : full,
   });
-  if (!square && strip === undefined) {
+  if (!isStrip && !full.equals(height)) {
     shapes.push({
       kind: 'dimension',
       from: topRight,
@@ -186,7 +205,8 @@ export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {})
       size: { width: full, height },
     }),
     description: inWords(drawingSentences, 'cut-description', {}),
-    fabrics: [fabric],
+    // The tints are those of the unit's own drawing.
+    fabrics: [...new Set(plan.patches.map((patch) => patch.fabric))],
     shapes,
   };
 }

@@ -21,6 +21,8 @@ export interface ElementModel<Plan> {
 export interface ChangeExtras {
   /** How many blocks are cut. */
   readonly blocks?: number;
+  /** How many units are cut. */
+  readonly units?: number;
   /** What a cart needs, where there is something to buy. */
   readonly buy?: unknown;
 }

@@ -1,7 +1,5 @@
-import { EighthsError, type LengthInput, length } from '@eighths/core';
+import { EighthsError, type Length, length } from '@eighths/core';
 import { html, nothing, type TemplateResult } from 'lit';
-import { ifDefined } from 'lit/directives/if-defined.js';
-import { live } from 'lit/directives/live.js';
 import type { MessageName } from '../messages/messages.js';
 import { spokenText } from './measure.js';
 import type { Voice } from './voice.js';
@@ -24,62 +22,67 @@ export interface InputOptions {
   readonly placeholder?: string;
 }
 
-const typedIn = (event: Event): string =>
-  event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement
-    ? event.target.value
-    : '';
+const typedIn = ({ target }: Event): string =>
+  target instanceof HTMLInputElement ? target.value : '';
 
 const text = (words: string, className: string): TemplateResult =>
   html`<span class=${className} .textContent=${words}></span>`;
-
-function shownError<Field extends string>(
-  field: Field,
-  { faultAt, voice }: FormContext<Field>,
-): string {
-  const fault = faultAt(field);
-  return fault === undefined ? '' : voice.error(fault);
-}
 
 /** An input's value as it was fixed by the page's author. */
 const fixed = (label: string, value: string): TemplateResult =>
   html`<div class="field" part="field">${text(label, 'label')}${text(value, 'fixed')}</div>`;
 
+/** How inputs differ. */
+interface InputKind {
+  readonly mode?: 'text' | 'numeric';
+  /** What was understood, below the input. */
+  readonly echo?: TemplateResult | typeof nothing;
+  /** What the arrow keys make of it: one step up or down. */
+  readonly stepped?: (steps: number) => string | undefined;
+}
+
 function textField<Field extends string>(
   field: Field,
   { label, placeholder }: InputOptions,
   context: FormContext<Field>,
-  kind: { readonly mode: 'text' | 'numeric'; readonly echo: TemplateResult | typeof nothing },
-  onKey?: (event: KeyboardEvent) => void,
+  { mode = 'text', echo = nothing, stepped }: InputKind = {},
 ): TemplateResult {
   const value = context.settings[field];
+  const onKey = (event: KeyboardEvent): void => {
+    const steps = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
+    const next = steps === 0 ? undefined : stepped?.(steps);
+    if (next === undefined) return;
+    event.preventDefault();
+    context.type(field, next);
+  };
   if (context.isLocked(field)) return fixed(label, value);
-  const error = shownError(field, context);
+  const fault = context.faultAt(field);
   return html`<div class="field" part="field">
     <label for=${field} .textContent=${label}></label>
     <input
       id=${field}
       part="input"
       type="text"
-      inputmode=${kind.mode}
+      inputmode=${mode}
       autocomplete="off"
       autocapitalize="off"
       spellcheck="false"
       enterkeyhint="next"
-      placeholder=${ifDefined(placeholder)}
-      aria-invalid=${error === '' ? 'false' : 'true'}
+      placeholder=${placeholder ?? nothing}
+      aria-invalid=${fault === undefined ? 'false' : 'true'}
       aria-describedby="${field}-note"
-      .value=${live(value)}
+      .value=${value}
       @input=${(event: Event) => context.type(field, typedIn(event))}
       @change=${() => context.settle()}
-      @keydown=${onKey ?? nothing}
+      @keydown=${onKey}
     />
     <span id="${field}-note" class="note">
-      ${error === '' ? kind.echo : text(error, 'error')}
+      ${fault === undefined ? echo : text(context.voice.error(fault), 'error')}
     </span>
   </div>`;
 }
 
-function lengthOf(typed: string, voice: Voice): LengthInput | undefined {
+function lengthOf(typed: string, voice: Voice): Length | undefined {
   try {
     return voice.measures.read(typed);
   } catch (error) {
@@ -100,7 +103,7 @@ function echo(typed: string, voice: Voice): TemplateResult | typeof nothing {
 export function stepped(typed: string, steps: number, voice: Voice): string | undefined {
   const value = lengthOf(typed, voice);
   if (value === undefined) return undefined;
-  const moved = length(value).plus(voice.measures.step.times(steps));
+  const moved = value.plus(voice.measures.step.times(steps));
   return moved.sign() > 0 ? voice.measures.typed(moved) : undefined;
 }
 
@@ -110,16 +113,12 @@ export function lengthField<Field extends string>(
   options: InputOptions,
   context: FormContext<Field>,
 ): TemplateResult {
-  const { settings, voice, type } = context;
-  const onKey = (event: KeyboardEvent): void => {
-    const steps = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
-    const next = steps === 0 ? undefined : stepped(settings[field], steps, voice);
-    if (next === undefined) return;
-    event.preventDefault();
-    type(field, next);
-  };
-  const kind = { mode: 'text', echo: echo(settings[field], voice) } as const;
-  return textField(field, options, context, kind, onKey);
+  const { settings, voice } = context;
+  const typed = settings[field];
+  return textField(field, options, context, {
+    echo: echo(typed, voice),
+    stepped: (steps) => stepped(typed, steps, voice),
+  });
 }
 
 /** An input for a whole number; the arrow keys count. */
@@ -128,14 +127,11 @@ export function countField<Field extends string>(
   options: InputOptions,
   context: FormContext<Field>,
 ): TemplateResult {
-  const onKey = (event: KeyboardEvent): void => {
-    const steps = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
+  const counted = (steps: number): string | undefined => {
     const next = Number(context.settings[field]) + steps;
-    if (steps === 0 || !Number.isInteger(next) || next < 1) return;
-    event.preventDefault();
-    context.type(field, String(next));
+    return Number.isInteger(next) && next > 0 ? String(next) : undefined;
   };
-  return textField(field, options, context, { mode: 'numeric', echo: nothing }, onKey);
+  return textField(field, options, context, { mode: 'numeric', stepped: counted });
 }
 
 /** An input for a word, such as a fabric's name. */
@@ -143,7 +139,7 @@ export const wordField = <Field extends string>(
   field: Field,
   options: InputOptions,
   context: FormContext<Field>,
-): TemplateResult => textField(field, options, context, { mode: 'text', echo: nothing });
+): TemplateResult => textField(field, options, context);
 
 /** One of a few words, all of them in sight. */
 export function choiceField(
@@ -168,7 +164,7 @@ export function choiceField(
           type="radio"
           name=${field}
           value=${value}
-          .checked=${live(value === chosen)}
+          .checked=${value === chosen}
           @change=${(event: Event) => choose(typedIn(event))}
         />${text(words, '')}</label
       >`,
@@ -176,21 +172,12 @@ export function choiceField(
   </fieldset>`;
 }
 
-const EIGHTHS: readonly (readonly [label: string, eighths: number])[] = [
-  ['⅛', 1],
-  ['¼', 2],
-  ['⅜', 3],
-  ['½', 4],
-  ['⅝', 5],
-  ['¾', 6],
-  ['⅞', 7],
-];
+const EIGHTHS = [1, 2, 3, 4, 5, 6, 7].map((eighths) => length(eighths).dividedBy(8));
 
 /** What stands in an input with its fraction replaced. */
-function withFraction(typed: string, eighths: number, voice: Voice): string {
+function withFraction(typed: string, fraction: Length, voice: Voice): string {
   const value = lengthOf(typed, voice) ?? typed.match(/^\d{1,6}/)?.[0] ?? 0;
-  const whole = length(value).toGrid(1, 'down');
-  return voice.measures.typed(whole.plus(length(eighths).dividedBy(8)));
+  return voice.measures.typed(length(value).toGrid(1, 'down').plus(fraction));
 }
 
 /**
@@ -203,30 +190,21 @@ export function fractionRow<Field extends string>(
 ): TemplateResult | typeof nothing {
   const { voice, settings, type, isLocked } = context;
   if (voice.measures.units === 'metric' || isLocked(target)) return nothing;
-  const put = (next: string | undefined) => () => {
-    if (next !== undefined) type(target, next, false);
-  };
-  const button = (label: string, spoken: string, next: string | undefined) =>
+  const { figures, spoken, step } = voice.measures;
+  const typed = settings[target];
+  const button = (label: string, words: string, next: string | undefined) =>
     html`<button
       type="button"
       part="button"
-      aria-label=${spoken}
+      aria-label=${words}
       @pointerdown=${(event: Event) => event.preventDefault()}
-      @click=${put(next)}
+      @click=${() => next !== undefined && type(target, next, false)}
       .textContent=${label}
     ></button>`;
-  const typed = settings[target];
-  const step = voice.measures.figures(voice.measures.step);
   return html`<div class="fractions" role="group" aria-label=${voice.say('fractions')}>
-    ${EIGHTHS.map(([label, eighths]) =>
-      button(
-        label,
-        voice.measures.spoken(length(eighths).dividedBy(8)),
-        withFraction(typed, eighths, voice),
-      ),
-    )}
-    ${button(`− ${step}`, voice.say('less'), stepped(typed, -1, voice))}
-    ${button(`+ ${step}`, voice.say('greater'), stepped(typed, 1, voice))}
+    ${EIGHTHS.map((each) => button(figures(each), spoken(each), withFraction(typed, each, voice)))}
+    ${button(`− ${figures(step)}`, voice.say('less'), stepped(typed, -1, voice))}
+    ${button(`+ ${figures(step)}`, voice.say('greater'), stepped(typed, 1, voice))}
   </div>`;
 }
 

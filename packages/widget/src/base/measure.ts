@@ -19,10 +19,6 @@ export const measure = (
   write = measures.figures,
 ): TemplateResult => spokenText(write(value), measures.spoken(value));
 
-/** A measure in a table whose caption names the unit. */
-export const bareMeasure = (value: LengthInput, voice: Voice): TemplateResult =>
-  measure(value, voice, voice.measures.bare);
-
 /** Width by length, as it is cut. */
 export function rectangleMeasure(
   width: LengthInput,
@@ -40,13 +36,3 @@ export function rectangleMeasure(
 /** A size: one number for a square, else width by height. */
 export const sizeMeasure = ({ width, height }: Size, voice: Voice): TemplateResult =>
   width.equals(height) ? measure(width, voice) : rectangleMeasure(width, height, voice);
-
-/** A table's name, and the unit of the figures in it. */
-export const measuredCaption = (words: string, voice: Voice): TemplateResult =>
-  html`<caption>
-    <span .textContent=${words}></span>
-    <span
-      class="unit"
-      .textContent=${voice.say(voice.measures.units === 'metric' ? 'centimeters' : 'inches')}
-    ></span>
-  </caption>`;

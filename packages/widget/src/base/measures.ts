@@ -1,4 +1,5 @@
 import {
+  EighthsError,
   fillSentence,
   formatLength,
   type Length,
@@ -30,13 +31,30 @@ export interface Measures {
 const decimalSign = (locale: string): '.' | ',' =>
   new Intl.NumberFormat(locale).format(0.5).includes(',') ? ',' : '.';
 
+/** In inches: nothing that is sewn is longer, and beyond this a drawing's coordinates lose their sense. */
+const LONGEST = 10_000;
+
+/** @throws EighthsError `out-of-range` */
+function sewable(value: Length): Length {
+  const most = length(LONGEST);
+  if (value.compareTo(most) <= 0 && value.compareTo(most.negated()) >= 0) return value;
+  throw new EighthsError(
+    'out-of-range',
+    'length',
+    { value, least: length(0), most },
+    'A length of at most {most} is needed here.',
+  );
+}
+
 /** A grid that a page gives as text, or the finest line that most people cut to. */
 function stepFrom(grid: string, units: Units): Length {
   const usual = length(units === 'metric' ? '1 mm' : '1/8');
   if (grid.trim() === '') return usual;
   try {
     const step = length(grid, { unit: units === 'metric' ? 'cm' : 'in' });
-    return step.sign() > 0 && step.toFraction() !== undefined ? step : usual;
+    if (step.sign() <= 0 || step.toFraction() === undefined) return usual;
+    // Half millimeters are measured, but nobody steps by them.
+    return units === 'metric' && step.compareTo(usual) < 0 ? usual : step;
   } catch {
     // The plan says what is wrong with it; until then the steps are the usual ones.
     return usual;
@@ -50,7 +68,7 @@ export function measuresFor(units: Units, locale: string, grid = ''): Measures {
     const metric = { unit: 'cm', locale } as const;
     return {
       units,
-      read: (text) => length(text, { unit: 'cm', decimal }),
+      read: (text) => sewable(length(text, { unit: 'cm', decimal })),
       figures: (value) => formatLength(value, metric),
       bare: (value) => formatLength(value, metric).replace(/\s*cm$/, ''),
       spoken: (value) => formatLength(value, { ...metric, style: 'spoken' }),
@@ -60,7 +78,7 @@ export function measuresFor(units: Units, locale: string, grid = ''): Measures {
   }
   return {
     units,
-    read: (text) => length(text, { decimal }),
+    read: (text) => sewable(length(text, { decimal })),
     figures: (value) => formatLength(value),
     bare: (value) => formatLength(value),
     spoken: (value) => formatLength(value, { style: 'spoken', locale }),

@@ -26,7 +26,7 @@ export interface Voice {
   /** What a plan or a drawing says. */
   readonly notice: (notice: Notice<string>) => string;
   readonly error: (error: EighthsError) => string;
-  readonly drawingWords: Readonly<Record<DrawingWord, string>>;
+  readonly drawingWords: Readonly<Partial<Record<DrawingWord, string>>>;
 }
 
 const has = <Key extends string>(table: Readonly<Record<Key, unknown>>, key: string): key is Key =>

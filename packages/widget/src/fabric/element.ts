@@ -6,6 +6,7 @@ import type { Measures, Units } from '../base/measures.js';
 import { attributeName } from '../base/names.js';
 import { rewritten } from '../base/rewritten.js';
 import type { Voice } from '../base/voice.js';
+import { fabricLooks } from '../look/fabricLooks.js';
 import { looks } from '../look/looks.js';
 import { enFabric } from '../messages/enFabric.js';
 import type { Messages } from '../messages/messages.js';
@@ -49,7 +50,7 @@ interface Question {
 
 /** `<eighths-fabric>`: pieces to cut, how much fabric to buy for them, and how to cut it. */
 export class EighthsFabric extends EighthsElement<FabricField, FabricPlan, FabricModel> {
-  static override readonly styles = looks;
+  static override readonly styles = [looks, fabricLooks];
   static override properties: PropertyDeclarations = {
     ...EighthsElement.properties,
     ...fieldProperties(fabricFields),

@@ -1,6 +1,7 @@
-import type { LogCabin, LogCabinPiece } from '@eighths/core';
+import type { LogCabin, LogCabinPiece, StripTotal } from '@eighths/core';
 import { html, type TemplateResult } from 'lit';
-import { bareMeasure, measuredCaption, rectangleMeasure } from '../base/measure.js';
+import { rectangleMeasure } from '../base/measure.js';
+import { type Column, measureCell, measuresTable, rowHead } from '../base/table.js';
 import type { Voice } from '../base/voice.js';
 
 /** What the cut list needs to know. */
@@ -12,12 +13,6 @@ export interface CutListContext {
   readonly fabrics: readonly string[];
 }
 
-const head = (words: string, className = ''): TemplateResult =>
-  html`<th scope="col" class=${className} .textContent=${words}></th>`;
-
-const count = (value: number): TemplateResult =>
-  html`<td class="figure" translate="no" .textContent=${String(value)}></td>`;
-
 /** The swatch repeats the tint of the drawing; the name says it without color. */
 const fabricCell = (fabric: string, { fabrics, voice }: CutListContext): TemplateResult =>
   html`<td>
@@ -27,29 +22,26 @@ const fabricCell = (fabric: string, { fabrics, voice }: CutListContext): Templat
     ></span>
   </td>`;
 
+const fabricColumn = (context: CutListContext): Column<{ readonly fabric?: string }> => ({
+  name: context.voice.say('fabric'),
+  words: true,
+  cell: ({ fabric = '' }) => fabricCell(fabric, context),
+});
+
 /** How much strip of each fabric and width the blocks take. */
 export function stripList(context: CutListContext): TemplateResult {
   const { plan, voice, blocks } = context;
-  return html`<table part="table">
-    ${measuredCaption(voice.say('stripList'), voice)}
-    <thead>
-      <tr>
-        ${head(voice.say('fabric'))}${head(voice.say('stripWidth'), 'figure')}
-        ${head(voice.say('stripLength'), 'figure')}
-        ${blocks > 1 ? head(voice.say('stripLengths', { blocks }), 'figure') : ''}
-      </tr>
-    </thead>
-    <tbody>
-      ${plan.strips.map(
-        ({ fabric, width, length }) => html`<tr>
-          ${fabricCell(fabric, context)}
-          <td class="figure">${bareMeasure(width, voice)}</td>
-          <td class="figure">${bareMeasure(length, voice)}</td>
-          ${blocks > 1 ? html`<td class="figure">${bareMeasure(length.times(blocks), voice)}</td>` : ''}
-        </tr>`,
-      )}
-    </tbody>
-  </table>`;
+  const lengthFor = (count: number, name: string): Column<StripTotal> => ({
+    name,
+    cell: ({ length }) => measureCell(length.times(count), voice),
+  });
+  const columns: Column<StripTotal>[] = [
+    fabricColumn(context),
+    { name: voice.say('stripWidth'), cell: ({ width }) => measureCell(width, voice) },
+    lengthFor(1, voice.say('stripLength')),
+  ];
+  if (blocks > 1) columns.push(lengthFor(blocks, voice.say('stripLengths', { blocks })));
+  return measuresTable(voice.say('stripList'), columns, [{ rows: plan.strips }], voice);
 }
 
 /** What a row of the cut list becomes. */
@@ -67,24 +59,21 @@ function partName({ part, logs }: LogCabinPiece, voice: Voice): string {
 /** Every piece with its size, for one block and for all. */
 export function cutList(context: CutListContext): TemplateResult {
   const { plan, voice, blocks } = context;
-  return html`<table part="table">
-    ${measuredCaption(voice.say('cutList'), voice)}
-    <thead>
-      <tr>
-        ${head(voice.say('part'))}${head(voice.say('fabric'))}${head(voice.say('cut'), 'figure')}
-        ${head(voice.say('forOne'), 'figure')}
-        ${blocks > 1 ? head(voice.say('forBlocks', { blocks }), 'figure') : ''}
-      </tr>
-    </thead>
-    <tbody>
-      ${plan.pieces.map(
-        (piece) => html`<tr>
-          <th scope="row" .textContent=${partName(piece, voice)}></th>
-          ${fabricCell(piece.fabric ?? '', context)}
-          <td class="figure">${rectangleMeasure(piece.width, piece.length, voice, voice.measures.bare)}</td>
-          ${count(piece.count)}${blocks > 1 ? count(piece.count * blocks) : ''}
-        </tr>`,
-      )}
-    </tbody>
-  </table>`;
+  const countFor = (count: number, name: string): Column<LogCabinPiece> => ({
+    name,
+    cell: (piece) =>
+      html`<td class="figure" translate="no" .textContent=${String(piece.count * count)}></td>`,
+  });
+  const columns: Column<LogCabinPiece>[] = [
+    { name: voice.say('part'), words: true, cell: (piece) => rowHead(partName(piece, voice)) },
+    fabricColumn(context),
+    {
+      name: voice.say('cut'),
+      cell: ({ width, length }) =>
+        html`<td class="figure">${rectangleMeasure(width, length, voice, voice.measures.bare)}</td>`,
+    },
+    countFor(1, voice.say('forOne')),
+  ];
+  if (blocks > 1) columns.push(countFor(blocks, voice.say('forBlocks', { blocks })));
+  return measuresTable(voice.say('cutList'), columns, [{ rows: plan.pieces }], voice);
 }

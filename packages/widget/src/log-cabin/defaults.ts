@@ -7,8 +7,8 @@ export type GivenSettings = Readonly<Partial<Record<LogCabinField, string>>>;
 /** A block that can be sewn as it is, for a page that names no widths. */
 const usual: Readonly<Record<Units, GivenSettings>> = {
   inches: { finished: '9', log: '1', wide: '1 1/4', narrow: '1/2' },
-  // The trade's metric seam allowance, and a grid of millimeters.
-  metric: { finished: '24', log: '2.5', wide: '3', narrow: '1.5', seam: '0.75', grid: '1 mm' },
+  // The trade's metric seam allowance; with it, ruler lines lie on half millimeters.
+  metric: { finished: '24', log: '2.5', wide: '3', narrow: '1.5', seam: '0.75', grid: '0.5 mm' },
 };
 
 /** The strips of that block, so that it is sewn a little large and trimmed. */

@@ -14,27 +14,16 @@ import type { Voice } from '../base/voice.js';
 import { looks } from '../look/looks.js';
 import { cutList, stripList } from './cutList.js';
 import { type GivenSettings, withDefaults } from './defaults.js';
-import { type LogCabinField, type LogCabinSettings, logCabinFields } from './fields.js';
+import {
+  type LogCabinField,
+  type LogCabinSettings,
+  lengthFields,
+  logCabinFields,
+} from './fields.js';
 import { isInSight, logCabinForm } from './form.js';
 import { type LogCabinModel, logCabinModel } from './model.js';
 import { logCabinSheet, sheetSteps } from './sheet.js';
 import { trimChart } from './trimChart.js';
-
-/** Inputs that hold lengths: what they hold is written anew when the reader changes the units. */
-const LENGTHS: readonly LogCabinField[] = [
-  'finished',
-  'center',
-  'log',
-  'wide',
-  'narrow',
-  'strips-log',
-  'strips-wide',
-  'strips-narrow',
-  'trim-oversize',
-  'seam',
-  'extra',
-  'grid',
-];
 
 /** `<eighths-log-cabin>`: a log cabin block to type in, drawn, with its cut list and trim chart. */
 export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, LogCabinModel> {
@@ -101,7 +90,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     const before = this.voice().measures;
     this.units = units;
     const after = this.voice().measures;
-    const texts = LENGTHS.map((field) => [
+    const texts = lengthFields.map((field) => [
       field,
       rewritten(this.settings?.[field] ?? '', before, after),
     ]);
@@ -110,7 +99,9 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
 
   #noteTarget(event: Event): void {
     const { target } = event;
-    const field = LENGTHS.find((each) => target instanceof HTMLInputElement && target.id === each);
+    const field = lengthFields.find(
+      (each) => target instanceof HTMLInputElement && target.id === each,
+    );
     if (field !== undefined) this.target = field;
   }
 
@@ -201,8 +192,8 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
           ${settings === undefined ? nothing : this.#form(settings, voice)}
           ${settings === undefined ? nothing : this.#faultsOutOfSight(settings, voice)}
           <p class="standing" .textContent=${standing === undefined ? '' : voice.say(standing)}></p>
-          ${plan === undefined ? nothing : this.#warnings(plan, voice)}
           ${answer?.chart}
+          ${plan === undefined ? nothing : this.#warnings(plan, voice)}
         </div>
         ${answer?.lists}
         <p class="caution wide" .textContent=${voice.say('caution')}></p>

@@ -2,7 +2,12 @@ import { type EighthsError, type LogCabin, type LogCabinSpec, logCabin } from '@
 import type { Measures } from '../base/measures.js';
 import { attributeName } from '../base/names.js';
 import { SettingsReader } from '../base/settingsReader.js';
-import { type LogCabinField, type LogCabinSettings, logCabinFields } from './fields.js';
+import {
+  type LogCabinField,
+  type LogCabinSettings,
+  logCabinFields,
+  logCabinInputs,
+} from './fields.js';
 import { readSpec } from './spec.js';
 
 /** What settings come to: a plan where they can be sewn, and what is wrong where they cannot. */
@@ -13,8 +18,6 @@ export interface LogCabinModel {
   readonly more: { readonly blocks: number };
   readonly faults: ReadonlyMap<LogCabinField, EighthsError>;
 }
-
-const MOST_BLOCKS = 10_000;
 
 /** The input that an error of the core is about: `strips.wide[1]` is typed in `strips-wide`. */
 function fieldOf({ field }: EighthsError): LogCabinField {
@@ -28,7 +31,7 @@ function fieldOf({ field }: EighthsError): LogCabinField {
 export function logCabinModel(settings: LogCabinSettings, measures: Measures): LogCabinModel {
   const reader = new SettingsReader(settings, measures);
   const spec = readSpec(reader);
-  const blocks = reader.count('blocks', 1, MOST_BLOCKS) ?? 1;
+  const blocks = reader.count('blocks', 1, logCabinInputs.blocks) ?? 1;
   const model = { spec, more: { blocks }, faults: reader.faults };
   if (reader.faults.size > 0) return model;
   const plan = reader.attempt(() => logCabin(spec), fieldOf);

@@ -1,62 +1,39 @@
 import { type LogCabinSpec, SIDES } from '@eighths/core';
-import { anyGiven, choose, given, type SettingsReader } from '../base/settingsReader.js';
-import type { LogCabinField } from './fields.js';
+import { propertyName } from '../base/names.js';
+import { choose, type SettingsReader } from '../base/settingsReader.js';
+import { type InputKind, type LogCabinField, logCabinFields, logCabinInputs } from './fields.js';
 
 type Reader = SettingsReader<LogCabinField>;
 
-export const MOST_ROUNDS = 50;
+function readInput(field: LogCabinField, reader: Reader): unknown {
+  const kind: InputKind = logCabinInputs[field];
+  if (typeof kind === 'number') return reader.count(field, 1, kind);
+  if (typeof kind !== 'string') return reader.choice(field, kind);
+  if (kind !== 'sides') return reader[kind](field);
+  return reader.read(field, (text) =>
+    text.split(/[\s,;]+/).map((side) => choose(side, field, SIDES)),
+  );
+}
 
-const sides = (text: string): readonly string[] =>
-  text.split(/[\s,;]+/).map((side) => choose(side, 'wide-sides', SIDES));
+/** `strips-wide` is the field `wide` of `strips`. */
+const GROUPED = /^(strips|trim|fabrics)-(.*)$/;
 
-const common = (reader: Reader) => ({
-  finished: reader.size('finished'),
-  center: reader.size('center'),
-  rounds: reader.count('rounds', 1, MOST_ROUNDS),
-  direction: reader.choice('direction', ['clockwise', 'counterclockwise']),
-  start: reader.choice('start', SIDES),
-  seam: reader.length('seam'),
-  extra: reader.length('extra'),
-  grid: reader.length('grid'),
-  cornerstones: reader.flag('cornerstones'),
-  trim: anyGiven({
-    after: reader.choice('trim-after', ['round', 'log', 'never']),
-    oversize: reader.length('trim-oversize'),
-  }),
-  fabrics: anyGiven({
-    center: reader.text('fabrics-center'),
-    cornerstone: reader.text('fabrics-cornerstone'),
-    log: reader.names('fabrics-log'),
-    wide: reader.names('fabrics-wide'),
-    narrow: reader.names('fabrics-narrow'),
-    top: reader.names('fabrics-top'),
-    right: reader.names('fabrics-right'),
-    bottom: reader.names('fabrics-bottom'),
-    left: reader.names('fabrics-left'),
-  }),
-});
-
-const plain = (reader: Reader) => ({
-  log: reader.lengths('log'),
-  layout: reader.choice('layout', ['spiral', 'courthouse', 'quarter']),
-  strips: anyGiven({ log: reader.lengths('strips-log') }),
-});
-
-const curved = (reader: Reader) => ({
-  wide: reader.lengths('wide'),
-  narrow: reader.lengths('narrow'),
-  layout: reader.choice('layout', ['spiral', 'courthouse']),
-  first: reader.choice('first', ['wide', 'narrow']),
-  wideSides: reader.read('wide-sides', sides),
-  strips: anyGiven({
-    wide: reader.lengths('strips-wide'),
-    narrow: reader.lengths('strips-narrow'),
-  }),
-});
+/** What the spec of a plain block, or of a curved one, has no place for. */
+const NOT_PLAIN = /^(kind|blocks|(strips-)?(wide|narrow)|first|wide-sides)$/;
+const NOT_CURVED = /^(kind|blocks|(strips-)?log)$/;
 
 /** The core's spec from settings. What is left empty is left out: the core says what it misses. */
 export function readSpec(reader: Reader): LogCabinSpec {
-  const kind = reader.choice('kind', ['plain', 'curved']);
-  const widths = kind === 'plain' ? plain(reader) : curved(reader);
-  return given({ ...common(reader), ...widths }) as LogCabinSpec;
+  const plain = reader.choice('kind', logCabinInputs.kind) === 'plain';
+  const fields = logCabinFields.filter((field) => !(plain ? NOT_PLAIN : NOT_CURVED).test(field));
+  const spec: Record<string, unknown> = {};
+  for (const field of fields) {
+    const value = readInput(field, reader);
+    if (value === undefined) continue;
+    const [, group, name] = GROUPED.exec(field) ?? [];
+    if (group === undefined || name === undefined) spec[propertyName(field)] = value;
+    else spec[group] = { ...Object(spec[group]), [name]: value };
+  }
+  // The core looks at each field, whatever the page has set.
+  return spec as unknown as LogCabinSpec;
 }

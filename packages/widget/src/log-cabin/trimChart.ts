@@ -1,19 +1,24 @@
-import { type LogCabin, type LogCabinRound, type PerSide, SIDES, type Side } from '@eighths/core';
+import { type LogCabin, type LogCabinRound, SIDES, type Side } from '@eighths/core';
 import { html, type TemplateResult } from 'lit';
-import { bareMeasure, measuredCaption, sizeMeasure } from '../base/measure.js';
+import { sizeMeasure } from '../base/measure.js';
 import { sentence } from '../base/sentence.js';
+import { type Column, measureCell, measuresTable, rowHead } from '../base/table.js';
 import type { Voice } from '../base/voice.js';
 
-/** Sides with the same numbers in a round share a row. */
-function rowsOf(round: LogCabinRound, sides: readonly Side[]): readonly (readonly Side[])[] {
-  const key = (side: Side): string =>
-    [round.centerSeamToEdge, round.lastSeamToEdge, round.trimAway]
-      .map((numbers: PerSide<{ toString(): string }>) => numbers[side])
-      .join(' ');
-  const rows = new Map<string, Side[]>();
+/** The sides in a round that have the same numbers. */
+interface ChartRow {
+  readonly round: LogCabinRound;
+  readonly sides: readonly Side[];
+  readonly side: Side;
+}
+
+function rowsOf(round: LogCabinRound, plan: LogCabin): readonly ChartRow[] {
+  const rows = new Map<string, ChartRow>();
   // In a fixed order, so that rows do not jump when the sewing order changes.
-  for (const side of SIDES.filter((each) => sides.includes(each))) {
-    rows.set(key(side), [...(rows.get(key(side)) ?? []), side]);
+  for (const side of SIDES.filter((each) => plan.sides.includes(each))) {
+    const { centerSeamToEdge, lastSeamToEdge, trimAway } = round;
+    const key = [centerSeamToEdge, lastSeamToEdge, trimAway].map((each) => each[side]).join();
+    rows.set(key, { round, side, sides: [...(rows.get(key)?.sides ?? []), side] });
   }
   return [...rows.values()];
 }
@@ -25,53 +30,47 @@ interface ChartContext {
   readonly goTo: (round: number) => void;
 }
 
-function roundRows(round: LogCabinRound, context: ChartContext): TemplateResult {
-  const { plan, voice, goTo } = context;
-  const rows = rowsOf(round, plan.sides);
-  const size = sizeMeasure(round.trimTo, voice);
-  const untrimmed = sizeMeasure(round.untrimmed, voice);
-  const trimmed = plan.trimAfter !== 'never';
-  return html`<tbody class=${round.number === context.round ? 'chosen' : ''}>
-    <tr>
-      <th scope="rowgroup" colspan=${trimmed ? 4 : 3}>
-        <button
-          type="button"
-          class="link"
-          part="button"
-          @click=${() => goTo(round.number)}
-          .textContent=${`${voice.say('round')} ${round.number}`}
-        ></button>
-        ${sentence('trimTo', { size }, voice)}&ensp;
-        ${trimmed ? html`<span class="minor">${sentence('sewnSize', { size: untrimmed }, voice)}</span>` : ''}
-      </th>
-    </tr>
-    ${rows.map((sides) => {
-      const [side] = sides;
-      if (side === undefined) return '';
-      return html`<tr>
-        <th scope="row" .textContent=${sides.length === SIDES.length ? voice.say('allSides') : sides.map(voice.word).join(', ')}></th>
-        <td class="figure">${bareMeasure(round.centerSeamToEdge[side], voice)}</td>
-        <td class="figure">${bareMeasure(round.lastSeamToEdge[side], voice)}</td>
-        ${trimmed ? html`<td class="figure">${bareMeasure(round.trimAway[side], voice)}</td>` : ''}
-      </tr>`;
-    })}
-  </tbody>`;
-}
+/** A round's name, which shows its drawing, and its sizes. */
+const roundHead = (round: LogCabinRound, { plan, voice, goTo }: ChartContext): TemplateResult =>
+  html`<button
+      type="button"
+      class="link"
+      part="button"
+      @click=${() => goTo(round.number)}
+      .textContent=${`${voice.say('round')} ${round.number}`}
+    ></button>
+    ${sentence('trimTo', { size: sizeMeasure(round.trimTo, voice) }, voice)}&ensp;
+    ${
+      plan.trimAfter === 'never'
+        ? ''
+        : html`<span class="minor"
+            >${sentence('sewnSize', { size: sizeMeasure(round.untrimmed, voice) }, voice)}</span
+          >`
+    }`;
 
 /** For each round and side, what is measured from which seam, and what the trim takes off. */
 export function trimChart(context: ChartContext): TemplateResult {
   const { plan, voice } = context;
-  const trimmed = plan.trimAfter !== 'never';
-  const head = (name: Parameters<Voice['say']>[0], className = 'figure') =>
-    html`<th scope="col" class=${className} .textContent=${voice.say(name)}></th>`;
-  return html`<table class="trims" part="table">
-    ${measuredCaption(voice.say(trimmed ? 'trimChart' : 'exactChart'), voice)}
-    <thead>
-      <tr>
-        ${head('side', '')}${head('centerSeamToEdge')}${head('lastSeamToEdge')}
-        ${trimmed ? head('trimAway') : ''}
-      </tr>
-    </thead>
-    ${plan.rounds.map((round) => roundRows(round, context))}
-  </table>`;
+  const { say, word } = voice;
+  const sidesOf = ({ sides }: ChartRow): string =>
+    sides.length === SIDES.length ? say('allSides') : sides.map(word).join(', ');
+  const measured = (
+    name: 'centerSeamToEdge' | 'lastSeamToEdge' | 'trimAway',
+  ): Column<ChartRow> => ({
+    name: say(name),
+    cell: ({ round, side }) => measureCell(round[name][side], voice),
+  });
+  const columns: readonly Column<ChartRow>[] = [
+    { name: say('side'), words: true, cell: (row) => rowHead(sidesOf(row)) },
+    measured('centerSeamToEdge'),
+    measured('lastSeamToEdge'),
+  ];
+  const groups = plan.rounds.map((round) => ({
+    head: roundHead(round, context),
+    rows: rowsOf(round, plan),
+    className: round.number === context.round ? 'chosen' : '',
+  }));
+  return plan.trimAfter === 'never'
+    ? measuresTable(say('exactChart'), columns, groups, voice, 'trims')
+    : measuresTable(say('trimChart'), [...columns, measured('trimAway')], groups, voice, 'trims');
 }

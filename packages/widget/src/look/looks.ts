@@ -23,7 +23,6 @@ export const looks = css`
     all: initial;
     display: block;
     container-type: inline-size;
-    box-sizing: border-box;
     color: inherit;
     color-scheme: inherit;
     font-family: inherit;
@@ -34,14 +33,6 @@ export const looks = css`
     --paper: var(--eighths-paper, Canvas);
     --hair: color-mix(in srgb, currentColor 28%, transparent);
     --ink: light-dark(#1d1d1b, #f4f1ea);
-    --tint-0: var(--eighths-fabric-1, light-dark(#f3e3c3, #6b5526));
-    --tint-1: var(--eighths-fabric-2, light-dark(#b8cbd9, #2f4a5e));
-    --tint-2: var(--eighths-fabric-3, light-dark(#edc9bd, #6e3f31));
-    --tint-3: var(--eighths-fabric-4, light-dark(#c9d6b5, #475733));
-    --tint-4: var(--eighths-fabric-5, light-dark(#d6c6de, #54415e));
-    --tint-5: var(--eighths-fabric-6, light-dark(#f2dfa0, #665413));
-    --tint-6: var(--eighths-fabric-7, light-dark(#b5d6cf, #285750));
-    --tint-7: var(--eighths-fabric-8, light-dark(#d9d3ca, #55514a));
   }
   :host([theme='light']) .root,
   :host([theme='dark']) .root {
@@ -51,13 +42,13 @@ export const looks = css`
   }
   * {
     box-sizing: border-box;
+    margin: 0;
+    padding: 0;
   }
-  .page {
+  .page,
+  .lists {
     display: grid;
     gap: 1.5em 3em;
-  }
-  .page > * {
-    min-width: 0;
   }
   .unseen {
     position: absolute;
@@ -65,132 +56,159 @@ export const looks = css`
     height: 1px;
     overflow: hidden;
     clip-path: inset(50%);
-    white-space: nowrap;
   }
+  .unseen,
   .number {
     white-space: nowrap;
   }
+  .headline,
+  .standing,
+  .where,
+  .error,
+  .link,
+  caption {
+    font-weight: 600;
+  }
+  .standing,
+  .error {
+    color: var(--accent);
+  }
+  p.error {
+    margin: 1em 0;
+  }
+  label,
+  legend,
+  .label,
+  .note,
+  .minor,
+  .caution {
+    font-size: 0.875em;
+  }
+  label,
+  legend,
+  .label,
+  .note,
+  svg {
+    display: block;
+  }
+  .page > *,
+  .field,
+  .fabric-name span {
+    min-width: 0;
+  }
 
   .headline {
-    margin: 0 0 0.5em;
+    margin-bottom: 0.5em;
     font-size: 1.5em;
-    font-weight: 600;
     line-height: 1.2;
   }
   .headline .number {
     font-size: 1.25em;
   }
-  .sheet svg {
-    display: block;
+  svg {
     width: 100%;
-    height: auto;
     max-height: 44em;
-  }
-  figure {
-    margin: 0;
+    overflow: visible;
   }
   figcaption {
     min-height: 2.9em;
     max-width: 34em;
   }
-  .stale .sheet svg {
+  .stale svg path {
     opacity: 0.35;
   }
+  .stale svg text,
   .stale .headline .number,
   .stale th .number,
-  .stale .figure {
+  .stale td.figure {
     text-decoration: line-through;
   }
   .standing {
-    min-height: 1.45em;
     margin: 0.25em 0;
-    color: var(--accent);
-    font-weight: 600;
   }
-  .controls {
+  .controls,
+  .choice,
+  .fractions {
     display: flex;
     flex-wrap: wrap;
+    gap: 0 1em;
+  }
+  .controls,
+  .stepper,
+  .where,
+  .fixed,
+  .option {
     align-items: center;
+  }
+  .controls {
     gap: 0.5em 2em;
     margin-bottom: 0.75em;
   }
   .stepper {
     display: flex;
     flex: 1 1 18em;
-    align-items: center;
     gap: 0.75em;
     max-width: 24em;
   }
   .where {
     display: grid;
     flex: 1;
-    align-items: center;
     min-height: 2.9em;
     text-align: center;
-    font-weight: 600;
   }
 
   .fields {
     display: grid;
     grid-template-columns: 1fr 1fr;
     gap: 0.25em 1.5em;
+  }
+  .fields,
+  .lists {
     align-items: start;
   }
-  .field {
-    min-width: 0;
-    margin: 0;
-    padding: 0;
-    border: 0;
-  }
-  label,
-  legend,
-  .label {
-    display: block;
-    padding: 0;
-    font-size: 0.875em;
-  }
-  input[type='text'] {
-    width: 100%;
-    min-height: 2.2em;
-    padding: 0.2em 0;
-    border: 0;
-    border-bottom: 1px solid currentColor;
-    border-radius: 0;
-    background: transparent;
+  input,
+  button {
+    border: 1px solid;
+    background: none;
     color: inherit;
     font: inherit;
+  }
+  button,
+  [type='text'],
+  .fixed,
+  summary {
+    min-height: 2.2em;
+  }
+  [type='text'],
+  .fixed {
+    width: 100%;
     font-size: 1.25em;
+  }
+  [type='text'] {
+    padding: 0.2em 0;
+    border-width: 0 0 1px;
+    border-radius: 0;
   }
   .fixed {
     display: grid;
-    align-items: center;
-    min-height: 2.2em;
-    font-size: 1.25em;
   }
   input::placeholder {
     color: inherit;
     opacity: 0.7;
   }
-  input[aria-invalid='true'] {
+  [aria-invalid='true'] {
     border-bottom: 3px double var(--accent);
   }
-  .note {
-    display: block;
+  .note,
+  .standing {
     min-height: 1.45em;
-    font-size: 0.875em;
-  }
-  .error {
-    color: var(--accent);
-    font-weight: 600;
-  }
-  .choice {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 0 1em;
   }
   .fields .choice {
     padding-bottom: 0.5em;
     grid-column: 1 / -1;
+  }
+  .field {
+    border: 0;
   }
   .choice legend {
     width: 100%;
@@ -203,28 +221,24 @@ export const looks = css`
   }
   .option {
     display: flex;
-    align-items: center;
     gap: 0.4em;
     min-height: 2em;
     font-size: 1em;
-    cursor: pointer;
   }
-  input[type='radio'] {
+  [type='radio'] {
     width: 1.1em;
     height: 1.1em;
-    margin: 0;
-    font-size: 1em;
     accent-color: var(--accent);
   }
   button {
     min-width: 2.2em;
-    min-height: 2.2em;
     padding: 0.2em 0.7em;
-    border: 1px solid var(--hair);
+    border-color: var(--hair);
     border-radius: 0.2em;
-    background: transparent;
-    color: inherit;
-    font: inherit;
+  }
+  button,
+  .option,
+  summary {
     cursor: pointer;
   }
   button:hover {
@@ -234,69 +248,19 @@ export const looks = css`
     opacity: 0.5;
     cursor: default;
   }
-  button.link {
+  .link {
     min-width: 0;
     min-height: 1.5em;
     margin-inline-end: 0.5em;
     padding: 0;
-    border: 0;
-    border-bottom: 1px solid var(--hair);
+    border-width: 0 0 1px;
     border-radius: 0;
-    font-weight: 600;
   }
   :focus-visible {
     outline: 2px solid var(--accent);
     outline-offset: 2px;
   }
-  .piece {
-    display: grid;
-    grid-template-columns: 2.4em 0.7fr 1fr 1fr 1.2fr auto;
-    gap: 0 0.75em;
-    align-items: start;
-  }
-  .piece:not(:first-child) label,
-  .piece:not(:first-child) .label {
-    position: absolute;
-    width: 1px;
-    height: 1px;
-    overflow: hidden;
-    clip-path: inset(50%);
-  }
-  .number-in-list {
-    display: flex;
-    gap: 0.4em;
-    align-items: center;
-    padding-top: 0.6em;
-  }
-  .add {
-    margin-bottom: 0.5em;
-  }
-  .piece label {
-    min-height: 2.95em;
-    align-content: end;
-  }
-  .piece:first-child .number-in-list,
-  .piece:first-child button {
-    margin-top: 2.3em;
-  }
-  .rows {
-    display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(18em, 100%), 1fr));
-    gap: 1.5em 2em;
-  }
-  .rows figcaption {
-    min-height: 0;
-  }
-  .steps {
-    padding-inline-start: 1.5em;
-  }
-  .headline .minor {
-    font-size: 0.6em;
-    font-weight: 400;
-  }
   .fractions {
-    display: flex;
-    flex-wrap: wrap;
     gap: 0.25em;
     margin: 0.25em 0 1em;
   }
@@ -308,9 +272,7 @@ export const looks = css`
     border-top: 1px solid var(--hair);
   }
   summary {
-    min-height: 2.2em;
     padding: 0.4em 0;
-    cursor: pointer;
   }
   details .fields {
     padding-bottom: 0.5em;
@@ -319,20 +281,20 @@ export const looks = css`
   table {
     width: 100%;
     border-collapse: collapse;
+  }
+  caption,
+  th {
     text-align: start;
   }
   caption {
-    padding: 0 0 0.35em;
+    padding-bottom: 0.35em;
     font-size: 1.1em;
-    font-weight: 600;
-    text-align: start;
   }
   th,
   td {
     padding: 0.35em 0.75em 0.35em 0;
     border-top: 1px solid var(--hair);
     font-weight: inherit;
-    text-align: start;
     vertical-align: baseline;
   }
   .unit {
@@ -360,12 +322,15 @@ export const looks = css`
     padding-top: 0;
     border-top: 0;
   }
-  .minor {
-    font-size: 0.875em;
-  }
   .chosen tr > :first-child {
-    box-shadow: inset 3px 0 var(--accent);
-    padding-inline-start: 0.6em;
+    position: relative;
+  }
+  .chosen tr > :first-child::before {
+    position: absolute;
+    inset-block: 0;
+    inset-inline-start: -0.6em;
+    border-inline-start: 3px solid var(--accent);
+    content: '';
   }
   .fabric-name {
     display: flex;
@@ -374,7 +339,6 @@ export const looks = css`
     max-width: 8em;
   }
   .fabric-name span {
-    min-width: 0;
     overflow-wrap: break-word;
   }
   .swatch {
@@ -384,14 +348,8 @@ export const looks = css`
     border: 1px solid currentColor;
     forced-color-adjust: none;
   }
-  .lists {
-    display: grid;
-    gap: 1.5em 3em;
-    align-items: start;
-  }
   .warnings {
-    margin: 0;
-    padding: 0;
+    margin-top: 1em;
     list-style: none;
   }
   .warnings li {
@@ -400,8 +358,6 @@ export const looks = css`
     margin-bottom: 0.4em;
   }
   .caution {
-    margin: 0;
-    font-size: 0.875em;
     max-width: 60em;
   }
 
@@ -412,114 +368,105 @@ export const looks = css`
   path {
     fill: none;
     stroke: currentColor;
-    stroke-width: 1;
     vector-effect: non-scaling-stroke;
   }
   text {
     fill: currentColor;
-    stroke: none;
-    font-variant-numeric: inherit;
   }
-  .fabric {
+  .fabric,
+  .hatch,
+  .finished-edge,
+  .center-seam {
     stroke: var(--ink);
   }
-  .hatch {
-    stroke: var(--ink);
-    stroke-width: 0.6;
-    opacity: 0.35;
+  .ruler,
+  .trim-line,
+  .ruler-line,
+  .diagonal,
+  path.cut,
+  path.hold {
+    stroke: var(--accent);
+  }
+  .waste,
+  path.cut,
+  path.hold {
+    fill: var(--paper);
   }
   .order {
     fill: var(--ink);
-  }
-  .waste {
-    fill: var(--paper);
-    stroke: none;
-    opacity: 0.7;
-  }
-  .outline {
-    stroke-width: 1.5;
-  }
-  .ruler {
-    fill: color-mix(in srgb, var(--accent) 7%, transparent);
-    stroke: var(--accent);
-  }
-  .finished-edge {
-    stroke: var(--ink);
-    stroke-dasharray: 5 3;
-  }
-  .center-seam {
-    stroke: var(--ink);
-    stroke-width: 2.5;
-  }
-  .selvage {
-    stroke-width: 3;
-    stroke-dasharray: 1 4;
-  }
-  .trim-line {
-    stroke: var(--accent);
-    stroke-width: 2.5;
-  }
-  .ruler-line {
-    stroke: var(--accent);
-    stroke-width: 1.25;
-  }
-  .diagonal {
-    stroke: var(--accent);
-    stroke-dasharray: 2 3;
-  }
-  .extension {
-    stroke-width: 0.6;
-    opacity: 0.5;
-  }
-  .measure,
-  .scale {
-    stroke-width: 0.9;
-  }
-  path.cut {
-    fill: var(--paper);
-    stroke: var(--accent);
-    stroke-width: 1.5;
-  }
-  path.hold {
-    fill: var(--paper);
-    stroke: var(--accent);
-    stroke-dasharray: 3 3;
   }
   text.cut,
   text.hold {
     fill: var(--accent);
   }
+  .ruler {
+    fill: color-mix(in srgb, var(--accent) 7%, transparent);
+  }
+  .waste {
+    stroke: none;
+    opacity: 0.7;
+  }
+  .center-seam,
+  .trim-line {
+    stroke-width: 2.5;
+  }
+  .outline,
+  path.cut {
+    stroke-width: 1.5;
+  }
+  .ruler-line {
+    stroke-width: 1.25;
+  }
+  .measure,
+  .scale {
+    stroke-width: 0.9;
+  }
+  .hatch,
+  .extension {
+    stroke-width: 0.6;
+  }
+  .hatch {
+    opacity: 0.35;
+  }
+  .extension {
+    opacity: 0.5;
+  }
+  .finished-edge {
+    stroke-dasharray: 5 3;
+  }
+  .diagonal {
+    stroke-dasharray: 2 3;
+  }
+  path.hold {
+    stroke-dasharray: 3 3;
+  }
+  [class*='tint-'] {
+    fill: var(--tint);
+    background: var(--tint);
+  }
   .tint-0 {
-    fill: var(--tint-0);
-    background-color: var(--tint-0);
+    --tint: var(--eighths-fabric-1, light-dark(#f3e3c3, #6b5526));
   }
   .tint-1 {
-    fill: var(--tint-1);
-    background-color: var(--tint-1);
+    --tint: var(--eighths-fabric-2, light-dark(#b8cbd9, #2f4a5e));
   }
   .tint-2 {
-    fill: var(--tint-2);
-    background-color: var(--tint-2);
+    --tint: var(--eighths-fabric-3, light-dark(#edc9bd, #6e3f31));
   }
   .tint-3 {
-    fill: var(--tint-3);
-    background-color: var(--tint-3);
+    --tint: var(--eighths-fabric-4, light-dark(#c9d6b5, #475733));
   }
   .tint-4 {
-    fill: var(--tint-4);
-    background-color: var(--tint-4);
+    --tint: var(--eighths-fabric-5, light-dark(#d6c6de, #54415e));
   }
   .tint-5 {
-    fill: var(--tint-5);
-    background-color: var(--tint-5);
+    --tint: var(--eighths-fabric-6, light-dark(#f2dfa0, #665413));
   }
   .tint-6 {
-    fill: var(--tint-6);
-    background-color: var(--tint-6);
+    --tint: var(--eighths-fabric-7, light-dark(#b5d6cf, #285750));
   }
   .tint-7 {
-    fill: var(--tint-7);
-    background-color: var(--tint-7);
+    --tint: var(--eighths-fabric-8, light-dark(#d9d3ca, #55514a));
   }
 
   @container (max-width: 26em) {
@@ -554,9 +501,7 @@ export const looks = css`
     }
     path.cut,
     path.hold,
-    .waste {
-      fill: Canvas;
-    }
+    .waste,
     [class*='tint-'] {
       fill: Canvas;
     }
@@ -590,7 +535,7 @@ export const looks = css`
       display: block;
       grid-column: auto / span 2;
     }
-    input[type='text'],
+    [type='text'],
     .fixed,
     .note {
       min-height: 0;
@@ -599,7 +544,7 @@ export const looks = css`
     .headline {
       break-after: avoid;
     }
-    .sheet svg {
+    svg {
       max-height: 5in;
     }
     .page {
@@ -607,6 +552,10 @@ export const looks = css`
     }
     .page > * {
       margin-bottom: 1em;
+    }
+    th,
+    td {
+      padding-block: 0.2em;
     }
     .trims tbody,
     .field,

@@ -1,4 +1,4 @@
-import { drawingSentences, logCabinSentences } from '@eighths/core';
+import { blockDrawingSentences, logCabinSentences } from '@eighths/core';
 
 /**
  * Every word on every element, in English. Another language is a file of this shape; where one lacks
@@ -121,7 +121,7 @@ export const en = {
   },
 
   // Sentences of plans and drawings, by code
-  sentences: { ...logCabinSentences, ...drawingSentences },
+  sentences: { ...logCabinSentences, ...blockDrawingSentences },
   /** By code, where the core's own English sentence would not do. */
   errors: {},
 };

@@ -1,6 +1,7 @@
 import type { ErrorCode } from '@eighths/core';
 import { en } from './en.js';
 import type { enFabric } from './enFabric.js';
+import type { enUnit } from './enUnit.js';
 
 type English = typeof en;
 
@@ -17,7 +18,8 @@ export type Messages = Texts & {
 /** The name of a message that is a text by itself. */
 export type MessageName =
   | keyof Omit<English, 'words' | 'sentences' | 'errors'>
-  | keyof typeof enFabric;
+  | keyof typeof enFabric
+  | keyof typeof enUnit;
 
 /** The name of a word in a drawing or a sentence. */
 export type WordName = keyof English['words'];

@@ -1,0 +1,9 @@
+import { EighthsUnit } from '../unit/element.js';
+
+EighthsUnit.define();
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'eighths-unit': EighthsUnit;
+  }
+}
