@@ -328,7 +328,10 @@ describe.each([
             const drawn = [...root.querySelectorAll('svg, path')].map(
               (node) => node.getAttribute('d') ?? node.getAttribute('aria-label'),
             );
-            return [root.textContent, ...drawn].join(' ');
+            const leaves = [...root.querySelectorAll('*')].filter(
+              (node) => node.childElementCount === 0,
+            );
+            return [...leaves.map((node) => node.textContent), ...drawn].join(' ');
           });
           expect(text, `${name} ${method}`).not.toMatch(
             /NaN|Infinity|undefined|\{\w+\}|√|\[object|\d{6}/,
