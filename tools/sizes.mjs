@@ -21,20 +21,21 @@ export const budgets = [
     advice:
       'Look for a module that does something when it is merely imported, or for a new import under core/src/length.',
   },
-  {
-    what: 'packages/widget/dist/eighths.js',
-    file: 'packages/widget/dist/eighths.js',
-    most: 25_000,
+  // One file an element. The wish for the log cabin was 25,000: lit is 6.4 kB of it, exact lengths
+  // with their reading and writing 6, the plan 6, the drawings 5, the style sheet 2.
+  ...[
+    { name: 'eighths-log-cabin.js', most: 32_000 },
+    { name: 'eighths-fabric.js', most: 34_000 },
+    // The plans and drawings of all twenty units are 28 kB of it.
+    { name: 'eighths-unit.js', most: 50_000 },
+    { name: 'eighths.js', most: 70_000 },
+  ].map(({ name, most }) => ({
+    what: `packages/widget/dist/${name}`,
+    file: `packages/widget/dist/${name}`,
+    most,
     advice:
       'Look at what the element imports: words for one language, the core by name, nothing of lit beyond what is used.',
-  },
-  {
-    what: 'packages/widget/dist/eighths-unit.js',
-    file: 'packages/widget/dist/eighths-unit.js',
-    // The plans and drawings of all twenty units are 28 kB of it, lit and the form another 15.
-    most: 50_000,
-    advice: 'It holds every unit: look at what they share, and at what is said twice in sentences.',
-  },
+  })),
 ];
 
 /** What a page may pay for one pieced unit, whichever it is. */
