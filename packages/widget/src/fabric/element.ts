@@ -1,4 +1,4 @@
-import { EighthsError, formatLength, type Piece } from '@eighths/core';
+import { drawingSentences, EighthsError, formatLength, type Piece } from '@eighths/core';
 import { html, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { define } from '../base/define.js';
 import { EighthsElement, type ElementModel, fieldProperties } from '../base/element.js';
@@ -82,7 +82,8 @@ export class EighthsFabric extends EighthsElement<FabricField, FabricPlan, Fabri
   }
 
   protected override get messages(): Messages {
-    return { ...super.messages, ...enFabric };
+    const common = super.messages;
+    return { ...common, ...enFabric, sentences: { ...common.sentences, ...drawingSentences } };
   }
 
   protected override textOf(field: FabricField, value: unknown): string {

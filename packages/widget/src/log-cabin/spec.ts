@@ -5,10 +5,14 @@ import { type InputKind, type LogCabinField, logCabinFields, logCabinInputs } fr
 
 type Reader = SettingsReader<LogCabinField>;
 
-function readInput(field: LogCabinField, reader: Reader): unknown {
+function readInput(field: LogCabinField, plain: boolean, reader: Reader): unknown {
   const kind: InputKind = logCabinInputs[field];
   if (typeof kind === 'number') return reader.count(field, 1, kind);
-  if (typeof kind !== 'string') return reader.choice(field, kind);
+  if (typeof kind !== 'string') {
+    // A curved block has logs on all four sides.
+    const choices = plain ? kind : kind.filter((choice) => choice !== 'quarter');
+    return reader.choice(field, choices);
+  }
   if (kind !== 'sides') return reader[kind](field);
   return reader.read(field, (text) =>
     text.split(/[\s,;]+/).map((side) => choose(side, field, SIDES)),
@@ -28,7 +32,7 @@ export function readSpec(reader: Reader): LogCabinSpec {
   const fields = logCabinFields.filter((field) => !(plain ? NOT_PLAIN : NOT_CURVED).test(field));
   const spec: Record<string, unknown> = {};
   for (const field of fields) {
-    const value = readInput(field, reader);
+    const value = readInput(field, plain, reader);
     if (value === undefined) continue;
     const [, group, name] = GROUPED.exec(field) ?? [];
     if (group === undefined || name === undefined) spec[propertyName(field)] = value;
