@@ -25,7 +25,8 @@ const PAUSE = 200_000;
  * @example
  * const making = cuttingPlanInParts({ width: 42, pieces: [{ width: 5, length: 5, count: 8 }] });
  * let step = making.next();
- * while (!step.done) step = making.next(); // a page waits for its next frame here, or leaves
+ * // A page waits for its next frame between two steps, or leaves.
+ * while (!step.done) step = making.next();
  * step.value.length.toString(); // '5'
  */
 export function* cuttingPlanInParts(

@@ -1,5 +1,11 @@
 import type { EighthsError } from '@eighths/core';
-import { LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
+import {
+  html,
+  LitElement,
+  type PropertyDeclarations,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
 import { type Messages, messages } from '../messages/messages.js';
 import { type Measures, measuresFor, type Units } from './measures.js';
 import { propertyName } from './names.js';
@@ -75,6 +81,8 @@ export abstract class EighthsElement<
     locked: {},
     theme: { reflect: true },
     settled: { state: true },
+    target: { state: true },
+    summary: { state: true },
   };
 
   /** `inches` (default) or `metric`. */
@@ -87,6 +95,10 @@ export abstract class EighthsElement<
   declare theme: string | undefined;
   /** Whether the reader has paused, so that what is wrong may be said. */
   declare protected settled: boolean;
+  /** The length input that was used last: fractions are put there. */
+  declare protected target: string;
+  /** What a screen reader is told when a change has settled. */
+  declare protected summary: string;
 
   protected abstract readonly fields: readonly Field[];
   /** What is not given is filled in. */
@@ -111,7 +123,12 @@ export abstract class EighthsElement<
   constructor() {
     super();
     this.settled = true;
+    this.target = '';
+    this.summary = '';
   }
+
+  /** Whether an input holds a length, so that fractions and steps make sense there. */
+  protected abstract holdsLength(field: string): boolean;
 
   /** The plan of the last settings that could be made; undefined until there is one. */
   get plan(): Plan | undefined {
@@ -195,6 +212,28 @@ export abstract class EighthsElement<
     if (model === undefined) return;
     if (model.plan !== undefined) this.#tellChange(model);
     else if (this.settled) this.#tellError(model);
+  }
+
+  #noteTarget({ target }: Event): void {
+    if (target instanceof HTMLInputElement && this.holdsLength(target.id)) this.target = target.id;
+  }
+
+  /** What every element stands in: it keeps its inputs' own events to itself, and tells what changed. */
+  protected frame(contents: TemplateResult, voice: Voice): TemplateResult {
+    const stop = (event: Event): void => event.stopPropagation();
+    return html`<div
+      class="root ${this.stale ? 'stale' : ''}"
+      part="root"
+      @input=${stop}
+      @change=${stop}
+      @focusin=${this.#noteTarget}
+    >
+      <div class="page">
+        ${contents}
+        <p class="caution wide" .textContent=${voice.say('caution')}></p>
+      </div>
+      <output class="unseen" .textContent=${this.summary}></output>
+    </div>`;
   }
 
   #tellChange({ spec, plan, more }: Model): void {

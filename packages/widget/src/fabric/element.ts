@@ -55,16 +55,12 @@ export class EighthsFabric extends EighthsElement<FabricField, FabricPlan, Fabri
     ...EighthsElement.properties,
     ...fieldProperties(fabricFields),
     from: {},
-    target: { state: true },
-    summary: { state: true },
   };
 
   /** The id of an element on the page whose cut list flows in here. */
   declare from: string | undefined;
   /** Pieces to cut, as a list or a text: `24 of 2 1/2 by 8 1/2, dusk; 12 of 5 by 5`. */
   declare pieces: unknown;
-  declare protected target: string;
-  declare protected summary: string;
 
   protected override readonly fields = fabricFields;
   #question: Question | undefined;
@@ -73,7 +69,6 @@ export class EighthsFabric extends EighthsElement<FabricField, FabricPlan, Fabri
   constructor() {
     super();
     this.target = 'width';
-    this.summary = '';
   }
 
   /** Registers the element, once: `EighthsFabric.define()`. */
@@ -174,11 +169,8 @@ export class EighthsFabric extends EighthsElement<FabricField, FabricPlan, Fabri
     this.type({ ...Object.fromEntries(texts), pieces: writePieceRows(rows) }, false);
   }
 
-  #noteTarget({ target }: Event): void {
-    if (!(target instanceof HTMLInputElement)) return;
-    const isLength =
-      /\.(width|length)$/.test(target.id) || LENGTHS.some((each) => each === target.id);
-    if (isLength) this.target = target.id;
+  protected override holdsLength(field: string): boolean {
+    return /\.(width|length)$/.test(field) || LENGTHS.some((each) => each === field);
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -269,15 +261,7 @@ export class EighthsFabric extends EighthsElement<FabricField, FabricPlan, Fabri
     const voice = this.voice();
     const working = stale && model?.faults.size === 0;
     const standing = working ? 'working' : plan === undefined ? 'nothing' : 'stale';
-    const stop = (event: Event): void => event.stopPropagation();
-    return html`<div
-      class="root ${stale ? 'stale' : ''}"
-      part="root"
-      @input=${stop}
-      @change=${stop}
-      @focusin=${this.#noteTarget}
-    >
-      <div class="page">
+    const contents = html`
         <div>
           ${settings === undefined ? '' : this.#form(settings, voice)}
           <p class="error" .textContent=${this.#errorOfWhole(voice)}></p>
@@ -287,10 +271,8 @@ export class EighthsFabric extends EighthsElement<FabricField, FabricPlan, Fabri
           ${plan?.onHand === undefined ? '' : onHandAnswer(plan.onHand, voice)}
           ${plan?.fabrics.map((answer) => fabricAnswer(answer, voice))}
         </div>
-        <p class="caution wide" .textContent=${voice.say('caution')}></p>
-      </div>
-      <output class="unseen" .textContent=${this.summary}></output>
-    </div>`;
+`;
+    return this.frame(contents, voice);
   }
 
   /** What is wrong with the list as a whole has no input of its own. */

@@ -32,24 +32,16 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     ...EighthsElement.properties,
     ...fieldProperties(logCabinFields),
     at: { state: true },
-    target: { state: true },
-    summary: { state: true },
   };
 
   /** The drawing that is shown: 0 is the whole block, then the rounds step by step. */
   declare protected at: number;
-  /** The length input that was used last: fractions are put there. */
-  declare protected target: LogCabinField;
-  /** What a screen reader is told when a change has settled. */
-  declare protected summary: string;
 
   protected override readonly fields = logCabinFields;
 
   constructor() {
     super();
     this.at = 0;
-    this.target = 'finished';
-    this.summary = '';
   }
 
   /** Registers the element, once: `EighthsLogCabin.define()`. */
@@ -97,12 +89,8 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     this.type(Object.fromEntries(texts), false);
   }
 
-  #noteTarget(event: Event): void {
-    const { target } = event;
-    const field = lengthFields.find(
-      (each) => target instanceof HTMLInputElement && target.id === each,
-    );
-    if (field !== undefined) this.target = field;
+  protected override holdsLength(field: string): boolean {
+    return lengthFields.some((each) => each === field);
   }
 
   #form(settings: LogCabinSettings, voice: Voice): TemplateResult {
@@ -110,7 +98,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
       voice,
       settings,
       plan: this.model?.plan,
-      target: this.target,
+      target: lengthFields.find((each) => each === this.target) ?? 'finished',
       units: this.shownUnits,
       faultAt: (field) => this.faultAt(field),
       isLocked: (field) => this.isLocked(field),
@@ -178,15 +166,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     const voice = this.voice(settings?.grid);
     const answer = plan === undefined ? undefined : this.#answer(plan, voice);
     const standing = plan === undefined ? 'nothing' : stale ? 'stale' : undefined;
-    const stop = (event: Event): void => event.stopPropagation();
-    return html`<div
-      class="root ${stale ? 'stale' : ''}"
-      part="root"
-      @input=${stop}
-      @change=${stop}
-      @focusin=${this.#noteTarget}
-    >
-      <div class="page">
+    const contents = html`
         ${answer?.sheet}
         <div>
           ${settings === undefined ? nothing : this.#form(settings, voice)}
@@ -196,9 +176,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
           ${plan === undefined ? nothing : this.#warnings(plan, voice)}
         </div>
         ${answer?.lists}
-        <p class="caution wide" .textContent=${voice.say('caution')}></p>
-      </div>
-      <output class="unseen" .textContent=${this.summary}></output>
-    </div>`;
+`;
+    return this.frame(contents, voice);
   }
 }

@@ -34,16 +34,10 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
     ...EighthsElement.properties,
     ...fieldProperties(unitFields),
     at: { state: true },
-    target: { state: true },
-    summary: { state: true },
   };
 
   /** The drawing that is shown: 0 is the unit, then its cuts. */
   declare protected at: number;
-  /** The length input that was used last: fractions are put there. */
-  declare protected target: string;
-  /** What a screen reader is told when a change has settled. */
-  declare protected summary: string;
 
   protected override readonly fields = unitFields;
   /** The last model with a plan: what is shown while settings make none. */
@@ -53,7 +47,6 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
     super();
     this.at = 0;
     this.target = '';
-    this.summary = '';
   }
 
   /** Registers the element, once: `EighthsUnit.define()`. */
@@ -133,12 +126,8 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
     this.type({ ...Object.fromEntries(texts), ...grid }, false);
   }
 
-  #noteTarget(event: Event): void {
-    const { target } = event;
-    const field = lengthFields.find(
-      (each) => target instanceof HTMLInputElement && target.id === each,
-    );
-    if (field !== undefined) this.target = field;
+  protected override holdsLength(field: string): boolean {
+    return lengthFields.some((each) => each === field);
   }
 
   #form({ definition, plan }: UnitModel, settings: UnitSettings, voice: Voice): TemplateResult {
@@ -222,15 +211,7 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
     const made = this.#made;
     const voice = this.voice(settings?.grid);
     const standing = made === undefined ? 'nothing' : stale ? 'stale' : undefined;
-    const stop = (event: Event): void => event.stopPropagation();
-    return html`<div
-      class="root ${stale ? 'stale' : ''}"
-      part="root"
-      @input=${stop}
-      @change=${stop}
-      @focusin=${this.#noteTarget}
-    >
-      <div class="page">
+    const contents = html`
         ${made === undefined ? nothing : this.#sheet(made, voice)}
         <div>
           ${model === undefined || settings === undefined ? nothing : [this.#form(model, settings, voice), this.#faultsOutOfSight(model, voice)]}
@@ -239,10 +220,8 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
           ${made?.plan === undefined ? nothing : unitCutList({ plan: made.plan, voice, fabrics: fabricsOf(made.plan) })}
         </div>
         ${made === undefined ? nothing : this.#lists(made, voice)}
-        <p class="caution wide" .textContent=${voice.say('caution')}></p>
-      </div>
-      <output class="unseen" .textContent=${this.summary}></output>
-    </div>`;
+`;
+    return this.frame(contents, voice);
   }
 }
 
