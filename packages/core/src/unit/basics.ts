@@ -1,6 +1,13 @@
 import { fail } from '../errors/error.js';
 import { type Length, type LengthInput, length } from '../length/length.js';
-import { checkFields, choiceField, countField, lengthField, missing } from '../plan/field.js';
+import {
+  checkFields,
+  choiceField,
+  countField,
+  lengthField,
+  missing,
+  rationalField,
+} from '../plan/field.js';
 import { type Size, sizeField } from '../plan/size.js';
 import type { UnitDefinition, UnitInput } from './definition.js';
 import type { UnitSpec } from './spec.js';
@@ -96,23 +103,6 @@ export function finishedSize(spec: UnitSpec, { seam }: Basics): Size {
   const { width, height } = sizeField(spec.finished, 'finished');
   checkSeam(width.compareTo(height) < 0 ? width : height, seam);
   return { width, height };
-}
-
-/**
- * A length without a root, where a slope or a share is made of it.
- *
- * @throws EighthsError `length-with-root`
- */
-export function rationalField(value: Length, field: string): Length {
-  if (value.toFraction() === undefined) {
-    fail(
-      'length-with-root',
-      field,
-      { value },
-      'A length without a root is needed here, such as 3 1/2, not {value}.',
-    );
-  }
-  return value;
 }
 
 /** Usable width of fabric where nobody says: 40 inches (common practice, no source). */

@@ -1,6 +1,7 @@
 import type { Length, LengthInput } from '../length/length.js';
+import { rationalField } from '../plan/field.js';
 import { assemble, squareCut } from './assemble.js';
-import { finishedLength, lengthBetween, rationalField, readBasics } from './basics.js';
+import { finishedLength, lengthBetween, readBasics } from './basics.js';
 import type { UnitDefinition } from './definition.js';
 import { pi } from './enclosure.js';
 import type { CurveTemplate, Enclosure, UnitPlan } from './plan.js';

@@ -1,10 +1,11 @@
 import { fail } from '../errors/error.js';
 import { type Length, type LengthInput, length, squareRoot } from '../length/length.js';
+import { rationalField } from '../plan/field.js';
 import type { Step, Warning } from '../plan/notice.js';
 import type { Size, SizeInput } from '../plan/size.js';
 import { halfSquareAllowance, quarterSquareAllowance } from './allowances.js';
 import { assemble, type ExactCut, squareCut } from './assemble.js';
-import { type Basics, checkSeam, finishedSize, rationalField, readBasics } from './basics.js';
+import { type Basics, checkSeam, finishedSize, readBasics } from './basics.js';
 import { bonusOf } from './bonus.js';
 import type { UnitDefinition } from './definition.js';
 import type { TrimMark, UnitPatch, UnitPlan } from './plan.js';

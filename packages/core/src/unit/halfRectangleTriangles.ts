@@ -1,8 +1,8 @@
 import type { Length, LengthInput } from '../length/length.js';
-import { choiceField } from '../plan/field.js';
+import { choiceField, rationalField } from '../plan/field.js';
 import type { Size, SizeInput } from '../plan/size.js';
 import { assemble } from './assemble.js';
-import { finishedSize, rationalField, readBasics } from './basics.js';
+import { finishedSize, readBasics } from './basics.js';
 import type { UnitDefinition } from './definition.js';
 import type { TrimMark, UnitPatch, UnitPlan } from './plan.js';
 import { at, moved, type UnitPoint } from './point.js';

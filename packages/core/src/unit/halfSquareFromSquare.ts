@@ -1,7 +1,7 @@
 import { type Length, type LengthInput, squareRoot } from '../length/length.js';
-import { choiceField, lengthField } from '../plan/field.js';
+import { choiceField, lengthField, rationalField } from '../plan/field.js';
 import { halfSquareAllowance } from './allowances.js';
-import { lengthBetween, rationalField } from './basics.js';
+import { lengthBetween } from './basics.js';
 import { type HalfSquareMethod, squareFor } from './halfSquareMethod.js';
 
 /** What half-square triangles a square makes that is already cut. */
