@@ -1,0 +1,30 @@
+import { type Length, length } from '../../length/length.js';
+import type { Piece } from '../../plan/piece.js';
+import type { Packing } from './pack.js';
+
+/** A piece that is not cut as often as it is needed. */
+export interface UncutPiece extends Piece {
+  /** Its place in the spec. */
+  readonly piece: number;
+}
+
+/** The pieces that are not cut, each with how many are missing. */
+export const uncutPieces = (
+  pieces: readonly Piece[],
+  { left }: Pick<Packing, 'left'>,
+): readonly UncutPiece[] =>
+  pieces.flatMap((piece, at) => {
+    const count = left[at] ?? 0;
+    return count > 0 ? [{ ...piece, piece: at, count }] : [];
+  });
+
+/** The area of pieces, as square inches. */
+export const areaOf = (pieces: readonly Piece[]): Length =>
+  pieces.reduce(
+    (sum, piece) => sum.plus(piece.width.times(piece.length).times(piece.count)),
+    length(0),
+  );
+
+/** A piece as people would call it: its label, or its size. */
+export const nameOf = ({ label, width, length: long }: Piece): string =>
+  label === undefined ? `${width} by ${long}` : `${label}, ${width} by ${long}`;
