@@ -1,5 +1,6 @@
+import type { Place } from '../block/places.js';
 import { placementsOf } from '../fabric/placements.js';
-import type { CuttingPlan } from '../fabric/plan.js';
+import type { CuttingPlan, Strip, StripEnd } from '../fabric/plan.js';
 import { type Length, length } from '../length/length.js';
 import { countField } from '../plan/field.js';
 import { notice } from '../plan/notice.js';
@@ -21,8 +22,7 @@ interface LaidStrip {
   readonly kind: number;
   readonly top: Length;
   readonly bottom: Length;
-  /** Where its leftover end begins. */
-  readonly used: Length;
+  readonly strip: Strip;
 }
 
 /** Fabric that is drawn in one piece: no strip is cut in two by the fold. */
@@ -38,13 +38,13 @@ const FOLD = length('1 yd');
 /** Where the numbers of the steps stand, from the left selvage. */
 const BESIDE = length('-1 1/2');
 
-function laidStrips({ strips, width }: CuttingPlan): readonly LaidStrip[] {
+function laidStrips({ strips }: CuttingPlan): readonly LaidStrip[] {
   const laid: LaidStrip[] = [];
   let top = length(0);
   for (const [index, strip] of strips.entries()) {
     for (let alike = 0; alike < strip.count; alike += 1) {
       const bottom = top.plus(strip.width);
-      laid.push({ kind: index + 1, top, bottom, used: width.minus(strip.end) });
+      laid.push({ kind: index + 1, top, bottom, strip });
       top = bottom;
     }
   }
@@ -64,26 +64,56 @@ function foldedRows(plan: CuttingPlan): readonly FabricRow[] {
   return rows;
 }
 
-/** How many rows a plan's fabric is folded onto when it is drawn. */
+/**
+ * How many rows a plan's fabric is folded onto when it is drawn.
+ *
+ * @example
+ * cuttingRows(cuttingPlan({ width: 42, pieces: [{ width: 5, length: 5, count: 8 }] })); // 1
+ */
 export const cuttingRows = (plan: CuttingPlan): number => foldedRows(plan).length;
 
-/** What one strip adds: its leftover end, its upper cut, and its step's number where that is new. */
+/** What is left over in an end of a strip: beside each of its rows, and below them. */
+function endWaste({ length: long, rows }: StripEnd, left: Length, top: Length, bottom: Length) {
+  const right = left.plus(long);
+  const waste: Place[] = [];
+  let y = top;
+  for (const { width, count, cuts } of rows) {
+    const used = cuts.reduce((x, cut) => x.plus(cut.length.times(cut.count)), left);
+    const below = y.plus(width.times(count));
+    if (!used.equals(right)) waste.push({ left: used, top: y, right, bottom: below });
+    y = below;
+  }
+  if (!y.equals(bottom)) waste.push({ left, top: y, right, bottom });
+  return waste;
+}
+
+/**
+ * What one strip adds: what is left over of its ends and behind them, the cuts that part the ends,
+ * its lower cut, and its step's number where that is new.
+ */
 function drawStrip(
-  strip: LaidStrip,
+  { kind, strip, ...laid }: LaidStrip,
   isNew: boolean,
   { top: rowTop }: FabricRow,
   width: Length,
 ): Shape[] {
-  const place = {
-    left: strip.used,
-    top: strip.top.minus(rowTop),
-    right: width,
-    bottom: strip.bottom.minus(rowTop),
-  };
+  const top = laid.top.minus(rowTop);
+  const bottom = laid.bottom.minus(rowTop);
+  const used = width.minus(strip.end);
+  const place = { left: used, top, right: width, bottom };
   const zero = length(0);
   const shapes: Shape[] = [];
-  if (!strip.used.equals(width)) {
-    shapes.push({ kind: 'area', role: 'waste', points: cornersOf(place) });
+  const waste: Place[] = used.equals(width) ? [] : [place];
+  let x = strip.cuts.reduce((sum, cut) => sum.plus(cut.length.times(cut.count)), zero);
+  for (const end of strip.ends ?? []) {
+    for (let n = 0; n < end.count; n += 1) {
+      waste.push(...endWaste(end, x, top, bottom));
+      shapes.push({ kind: 'line', role: 'trim-line', points: [point(x, top), point(x, bottom)] });
+      x = x.plus(end.length);
+    }
+  }
+  for (const each of waste) {
+    shapes.unshift({ kind: 'area', role: 'waste', points: cornersOf(each) });
   }
   shapes.push({
     kind: 'line',
@@ -93,7 +123,7 @@ function drawStrip(
   if (isNew) {
     // Outside the selvage, where it hides nothing.
     const at = point(BESIDE, middleOf(place).y);
-    shapes.push({ kind: 'label', role: 'cut', at, text: { count: strip.kind } });
+    shapes.push({ kind: 'label', role: 'cut', at, text: { count: kind } });
   }
   return shapes;
 }

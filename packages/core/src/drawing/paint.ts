@@ -158,6 +158,10 @@ function roomFor(shape: Shape, side: Side, { box, text: size }: Ink): number {
 /**
  * A drawing in marks: paths and texts in inches, from which an SVG text, or the nodes of a page, are
  * written without further thought. Here exact lengths become coordinates, to a thousandth of an inch.
+ *
+ * @example
+ * const { marks } = paint(drawUnit(halfSquareTriangles({ finished: 3 })));
+ * marks.some(({ role }) => role === 'finished-edge'); // true
  */
 export function paint(drawing: Drawing, options: PaintOptions = {}): Painting {
   const { shapes, fabrics } = drawing;

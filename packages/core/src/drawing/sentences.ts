@@ -1,9 +1,11 @@
 import type { Sentences } from '../plan/notice.js';
 import { blockDrawingSentences } from './blockSentences.js';
+import { quiltDrawingSentences } from './quiltSentences.js';
 
 /** The codes of drawings' titles and descriptions. */
 export type DrawingSentence =
   | keyof typeof blockDrawingSentences
+  | keyof typeof quiltDrawingSentences
   | 'turns-title'
   | 'turns-description'
   | 'round-template-title'
@@ -23,6 +25,7 @@ export type DrawingSentence =
 /** The English sentences of titles and descriptions, with their places open. */
 export const drawingSentences: Sentences<DrawingSentence> = {
   ...blockDrawingSentences,
+  ...quiltDrawingSentences,
   'turns-title': 'A quilt top of {across} by {down} blocks, {finished} finished: {setting}',
   'turns-description':
     'Blocks that finish {finished}, each turned by quarters, in the setting {setting}.',

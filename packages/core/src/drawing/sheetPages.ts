@@ -8,7 +8,7 @@ import type { Painting } from './marks.js';
 import { type PaintOptions, paint } from './paint.js';
 import type { Paper, Sheet } from './sheetPaper.js';
 import { type SheetNoteCode, sheetSentences } from './sheetSentences.js';
-import { attributes, element, escaped } from './svg.js';
+import { markNode, type SvgNode, svgText } from './svg.js';
 
 /** How sheets are written. */
 export interface SheetWriting extends PaintOptions {
@@ -28,6 +28,8 @@ export interface SheetPage {
   readonly notes: readonly Notice<SheetNoteCode>[];
   /** The sheet as an SVG text in real inches. */
   readonly svg: string;
+  /** The same as data, for a page that makes nodes of it. */
+  readonly image: SvgNode;
 }
 
 /** What neighboring sheets show twice. */
@@ -64,10 +66,19 @@ const path = (
   role: keyof typeof pathLooks,
   d: string,
   extra: Record<string, string> = {},
-): string => `<path${attributes({ class: role, ...pathLooks[role], ...extra, d })}/>`;
+): SvgNode => ({ name: 'path', attributes: { class: role, ...pathLooks[role], ...extra, d } });
 
-const words = (text: string, x: number, y: number, size: number, anchor = 'start'): string =>
-  `<text${attributes({ x: fine(x), y: fine(y), 'font-size': size, 'text-anchor': anchor, fill: textColor('measure') })}>${escaped(text)}</text>`;
+const words = (text: string, x: number, y: number, size: number, anchor = 'start'): SvgNode => ({
+  name: 'text',
+  attributes: {
+    x: fine(x),
+    y: fine(y),
+    'font-size': size,
+    'text-anchor': anchor,
+    fill: textColor('measure'),
+  },
+  content: text,
+});
 
 /** A sentence in lines of at most so many characters. */
 function wrapped(text: string, most: number): readonly string[] {
@@ -92,7 +103,7 @@ const square = (x: number, y: number, side: number): string =>
   );
 
 /** A square of 5 cm ruled in centimeters, in its corner one of an inch ruled in eighths. */
-function checkSquare(left: number, bottom: number): string {
+function checkSquare(left: number, bottom: number): readonly SvgNode[] {
   const top = bottom - FIVE_CENTIMETERS;
   const tick = (x: number, from: number, height: number): string =>
     pathThrough([
@@ -103,21 +114,24 @@ function checkSquare(left: number, bottom: number): string {
   const eighths = [1, 2, 3, 4, 5, 6, 7].map((count) =>
     tick(left + count / 8, bottom - 1, count % 4 === 0 ? 0.15 : count % 2 === 0 ? 0.1 : 0.06),
   );
-  return (
-    path('outline', square(left, top, FIVE_CENTIMETERS), { 'data-check': '5 cm' }) +
-    path('outline', square(left, bottom - 1, 1), { 'data-check': '1 in' }) +
-    path('scale', centimeters.join('') + eighths.join('')) +
-    words('1 in', left + 0.5, bottom - 0.35, 0.15, 'middle') +
-    words('5 cm', left + 1.3, top + 0.5, 0.15, 'middle')
-  );
+  return [
+    path('outline', square(left, top, FIVE_CENTIMETERS), { 'data-check': '5 cm' }),
+    path('outline', square(left, bottom - 1, 1), { 'data-check': '1 in' }),
+    path('scale', centimeters.join('') + eighths.join('')),
+    words('1 in', left + 0.5, bottom - 0.35, 0.15, 'middle'),
+    words('5 cm', left + 1.3, top + 0.5, 0.15, 'middle'),
+  ];
 }
 
 const letterOf = (index: number): string => String.fromCharCode(65 + (index % 26));
 
 /** The crosses on which neighboring sheets are joined, in the middle of what both show. */
-function joiningMarks(painting: Painting, { width, height, columns, rows }: Tiling): string {
+function joiningMarks(
+  painting: Painting,
+  { width, height, columns, rows }: Tiling,
+): readonly SvgNode[] {
   const [stepX, stepY] = [width - OVERLAP, height - OVERLAP];
-  const marks: string[] = [];
+  const marks: SvgNode[] = [];
   let index = 0;
   const cross = (x: number, y: number): void => {
     const arm = OVERLAP / 3;
@@ -153,8 +167,31 @@ function joiningMarks(painting: Painting, { width, height, columns, rows }: Tili
       }
     }
   }
-  return marks.join('');
+  return marks;
 }
+
+/** @throws EighthsError `too-many-pages` */
+function checkedTiling(painting: Painting, sheet: Sheet): Tiling & { readonly pages: number } {
+  const tiling = tilingOf(painting, sheet);
+  const pages = tiling.columns * tiling.rows;
+  if (pages > MOST_PAGES) {
+    fail(
+      'too-many-pages',
+      'plan',
+      { pages, most: MOST_PAGES },
+      'This would take {pages} sheets of paper for one drawing, and {most} is the most. Take a smaller block or a smaller margin.',
+    );
+  }
+  return { ...tiling, pages };
+}
+
+/**
+ * How many sheets a drawing takes, without laying them out.
+ *
+ * @throws EighthsError `too-many-pages`
+ */
+export const sheetsNeeded = (drawing: Drawing, sheet: Sheet, options: SheetWriting = {}): number =>
+  checkedTiling(paint(drawing, options), sheet).pages;
 
 /**
  * A drawing on sheets of paper at true scale: as many as it needs, with what neighbors share, crosses
@@ -169,19 +206,10 @@ export function sheetPages(
   options: SheetWriting = {},
 ): readonly SheetPage[] {
   const painting = paint(drawing, options);
-  const tiling = tilingOf(painting, sheet);
-  const { width, height, columns, rows } = tiling;
-  const pages = columns * rows;
-  if (pages > MOST_PAGES) {
-    fail(
-      'too-many-pages',
-      'plan',
-      { pages, most: MOST_PAGES },
-      'This would take {pages} sheets of paper for one drawing, and {most} is the most. Take a smaller block or a smaller margin.',
-    );
-  }
+  const tiling = checkedTiling(painting, sheet);
+  const { width, height, columns, rows, pages } = tiling;
   const { say = ({ text }) => text } = options;
-  const content = painting.marks.map(element).join('') + joiningMarks(painting, tiling);
+  const content = [...painting.marks.map(markNode), ...joiningMarks(painting, tiling)];
   const foot = sheet.height - sheet.margin;
   return Array.from({ length: pages }, (_, index): SheetPage => {
     const [column, row] = [index % columns, Math.floor(index / columns)];
@@ -212,29 +240,33 @@ export function sheetPages(
       viewBox: `0 0 ${fine(sheet.width)} ${fine(sheet.height)}`,
       'font-family': 'sans-serif',
     };
-    const svg = [
-      `<svg${attributes(root)}><title>${escaped(say(drawing.title))}</title>`,
-      `<desc>${escaped(say(drawing.description))}</desc>`,
-      words(say(drawing.title), sheet.margin, sheet.margin + 0.18, 0.18),
-      words(
-        first === undefined ? '' : say(first),
-        sheet.width - sheet.margin,
-        sheet.margin + 0.18,
-        0.12,
-        'end',
-      ),
-      `<svg${attributes(window)}>${content}</svg>`,
-      checkSquare(sheet.margin, foot),
-      ...lines.map((line, at) =>
+    const image: SvgNode = {
+      name: 'svg',
+      attributes: root,
+      content: [
+        { name: 'title', attributes: {}, content: say(drawing.title) },
+        { name: 'desc', attributes: {}, content: say(drawing.description) },
+        words(say(drawing.title), sheet.margin, sheet.margin + 0.18, 0.18),
         words(
-          line,
-          sheet.margin + FIVE_CENTIMETERS + 0.2,
-          foot - FIVE_CENTIMETERS + 0.16 + at * 0.19,
-          0.13,
+          first === undefined ? '' : say(first),
+          sheet.width - sheet.margin,
+          sheet.margin + 0.18,
+          0.12,
+          'end',
         ),
-      ),
-      '</svg>',
-    ].join('');
-    return { paper: sheet.paper, title: drawing.title, ...place, rows, columns, notes, svg };
+        { name: 'svg', attributes: window, content },
+        ...checkSquare(sheet.margin, foot),
+        ...lines.map((line, at) =>
+          words(
+            line,
+            sheet.margin + FIVE_CENTIMETERS + 0.2,
+            foot - FIVE_CENTIMETERS + 0.16 + at * 0.19,
+            0.13,
+          ),
+        ),
+      ],
+    };
+    const svg = svgText(image);
+    return { paper: sheet.paper, title: drawing.title, ...place, rows, columns, notes, svg, image };
   });
 }

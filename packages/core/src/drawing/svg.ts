@@ -24,33 +24,48 @@ const ESCAPES: Readonly<Record<string, string>> = {
 const NOT_XML = /[\p{Cc}\p{Cs}\ufffe\uffff]/gu;
 
 /** A text that may stand in XML. */
-export const escaped = (text: string): string =>
+const escaped = (text: string): string =>
   text.replace(NOT_XML, ' ').replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign);
 
 /** Attributes as they stand in a tag. */
-export const attributes = (values: Readonly<Record<string, string | number>>): string =>
+const attributes = (values: Readonly<Record<string, string | number>>): string =>
   Object.entries(values)
     .map(([name, value]) => ` ${name}="${escaped(String(value))}"`)
     .join('');
 
-const rounded = (value: number): number => Math.round(value * 1000) / 1000;
-
-function pathElement({ role, d, tint }: PathMark): string {
-  const fill = tint === undefined ? {} : { fill: TINTS[tint % TINTS.length] ?? 'none' };
-  return `<path${attributes({ class: role, ...pathLooks[role], ...fill, d })}/>`;
+/** An SVG element as data: a page makes a node of it, `svgText` a text. */
+export interface SvgNode {
+  readonly name: string;
+  readonly attributes: Readonly<Record<string, string | number>>;
+  /** A text, or the elements inside. */
+  readonly content?: string | readonly SvgNode[];
 }
 
-function textElement({ role, x, y, size, anchor, upward, text }: TextMark): string {
+/** An SVG element as text. */
+export function svgText({ name, attributes: values, content = [] }: SvgNode): string {
+  const inside = typeof content === 'string' ? escaped(content) : content.map(svgText).join('');
+  const tag = `${name}${attributes(values)}`;
+  return inside === '' ? `<${tag}/>` : `<${tag}>${inside}</${name}>`;
+}
+
+const rounded = (value: number): number => Math.round(value * 1000) / 1000;
+
+function pathNode({ role, d, tint }: PathMark): SvgNode {
+  const fill = tint === undefined ? {} : { fill: TINTS[tint % TINTS.length] ?? 'none' };
+  return { name: 'path', attributes: { class: role, ...pathLooks[role], ...fill, d } };
+}
+
+function textNode({ role, x, y, size, anchor, upward, text }: TextMark): SvgNode {
   const [across, down] = [rounded(x), rounded(y)];
   const turned = upward ? { transform: `rotate(-90 ${across} ${down})` } : {};
   const placed = { x: across, y: down, 'font-size': rounded(size), 'text-anchor': anchor };
   const look = { fill: textColor(role), 'dominant-baseline': 'central', ...turned };
-  return `<text${attributes({ class: role, ...placed, ...look })}>${escaped(text)}</text>`;
+  return { name: 'text', attributes: { class: role, ...placed, ...look }, content: text };
 }
 
 /** A mark as an SVG element. */
-export const element = (mark: Mark): string =>
-  mark.kind === 'path' ? pathElement(mark) : textElement(mark);
+export const markNode = (mark: Mark): SvgNode =>
+  mark.kind === 'path' ? pathNode(mark) : textNode(mark);
 
 /**
  * A drawing as an SVG text: accessible (a title and a description), with no script, no style sheet,
@@ -66,14 +81,19 @@ export function toSvg(drawing: Drawing, options: SvgOptions = {}): string {
   const viewBox = `${rounded(x)} ${rounded(y)} ${acrossInches} ${downInches}`;
   const size =
     options.size === 'true' ? { width: `${acrossInches}in`, height: `${downInches}in` } : {};
-  const root = attributes({
-    xmlns: 'http://www.w3.org/2000/svg',
-    role: 'img',
-    viewBox,
-    ...size,
-    'font-family': 'sans-serif',
+  return svgText({
+    name: 'svg',
+    attributes: {
+      xmlns: 'http://www.w3.org/2000/svg',
+      role: 'img',
+      viewBox,
+      ...size,
+      'font-family': 'sans-serif',
+    },
+    content: [
+      { name: 'title', attributes: {}, content: drawing.title.text },
+      { name: 'desc', attributes: {}, content: drawing.description.text },
+      ...marks.map(markNode),
+    ],
   });
-  const title = `<title>${escaped(drawing.title.text)}</title>`;
-  const description = `<desc>${escaped(drawing.description.text)}</desc>`;
-  return `<svg${root}>${title}${description}${marks.map(element).join('')}</svg>`;
 }

@@ -3,7 +3,7 @@ import { fail } from '../errors/error.js';
 import { checkFields, countField } from '../plan/field.js';
 import { drawFoundation } from './foundationDrawing.js';
 import { drawRoundTemplate } from './roundTemplateDrawing.js';
-import { type SheetPage, type SheetWriting, sheetPages } from './sheetPages.js';
+import { type SheetPage, type SheetWriting, sheetPages, sheetsNeeded } from './sheetPages.js';
 import { readSheet, type SheetOptions } from './sheetPaper.js';
 
 /** A page of a trim template. */
@@ -36,23 +36,24 @@ export function trimSheets(plan: LogCabin, options: TrimSheetOptions = {}): read
   const sheet = readSheet(options);
   const wanted = options.round;
   if (wanted !== undefined) countField(wanted, 'round', 1, plan.rounds.length);
-  const pages = plan.rounds
+  const templates = plan.rounds
     .filter(({ number }) => wanted === undefined || number === wanted)
-    .flatMap(({ number: round }) =>
-      sheetPages(drawRoundTemplate(plan, round), sheet, options).map((page) => ({
-        round,
-        ...page,
-      })),
-    );
-  if (pages.length > MOST_PAGES) {
+    .map(({ number: round }) => ({ round, drawing: drawRoundTemplate(plan, round) }));
+  const pages = templates.reduce(
+    (sum, { drawing }) => sum + sheetsNeeded(drawing, sheet, options),
+    0,
+  );
+  if (pages > MOST_PAGES) {
     fail(
       'too-many-pages',
       'round',
-      { pages: pages.length, most: MOST_PAGES },
+      { pages, most: MOST_PAGES },
       'All rounds would take {pages} sheets of paper, and {most} is the most. Ask for one round at a time.',
     );
   }
-  return pages;
+  return templates.flatMap(({ round, drawing }) =>
+    sheetPages(drawing, sheet, options).map((page) => ({ round, ...page })),
+  );
 }
 
 /**
