@@ -20,6 +20,11 @@ const ROOMS: ReadonlyMap<string, readonly string[]> = new Map([
 /** What the elements may import from outside their own folder, whole or one of its modules. */
 const WIDGET_MAY_IMPORT = ['@eighths/core', 'lit'];
 
+/** The core's one dependency, and where it stays: whoever plans no recipe does not carry it. */
+const CORE_MAY_IMPORT: ReadonlyMap<string, RegExp> = new Map([
+  ['valibot', /^core\/src\/quilt\/recipe\//],
+]);
+
 function standsOn(room: string): ReadonlySet<string> {
   const below = new Set<string>();
   for (const next of ROOMS.get(room) ?? []) {
@@ -53,6 +58,7 @@ function complaintsAboutRoom(from: string, to: string): string[] {
 function complaintsAboutOutside(from: string, specifier: string): string[] {
   const { home } = homeOf(from);
   if (specifier === `@eighths/${home}`) return [`${from} imports its own package's index`];
+  if (home === 'core' && CORE_MAY_IMPORT.get(specifier)?.test(from)) return [];
   const allowed =
     home === 'widget' &&
     (WIDGET_MAY_IMPORT.includes(specifier) || /^lit\/[\w./-]+\.js$/.test(specifier));

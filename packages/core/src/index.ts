@@ -94,6 +94,113 @@ export type {
   StripsOnHand,
 } from './quilt/blocksFromStrips.js';
 
+// Quilts: layouts, borders, binding, backing, batting, beds
+export { quiltLayout } from './quilt/layout/quiltLayout.js';
+export type { QuiltLayoutSpec, QuiltSetting, SashingSpec } from './quilt/layout/spec.js';
+export type {
+  Cell,
+  CellKind,
+  LayoutCounts,
+  LayoutPart,
+  QuiltLayout,
+  QuiltPart,
+} from './quilt/layout/plan.js';
+export { layoutSentences } from './quilt/layout/sentences.js';
+export type { LayoutWarningCode } from './quilt/layout/sentences.js';
+export { quiltBorders } from './quilt/borders/quiltBorders.js';
+export type {
+  BorderGrain,
+  BorderSpec,
+  BorderStyle,
+  QuiltBordersSpec,
+} from './quilt/borders/spec.js';
+export type { BorderPart, QuiltBorder, QuiltBorders, StripSize } from './quilt/borders/plan.js';
+export { borderSentences } from './quilt/borders/sentences.js';
+export type { BorderWarningCode } from './quilt/borders/sentences.js';
+export type { JoinedStrips } from './quilt/joinedStrips.js';
+export { binding } from './quilt/binding/binding.js';
+export type { BindingCut, BindingSpec } from './quilt/binding/spec.js';
+export type {
+  BiasStripBinding,
+  Binding,
+  ContinuousBiasBinding,
+  StraightBinding,
+} from './quilt/binding/plan.js';
+export { bindingSentences } from './quilt/binding/sentences.js';
+export type { BindingWarningCode } from './quilt/binding/sentences.js';
+export { backing } from './quilt/backing/backing.js';
+export type { BackingSpec } from './quilt/backing/spec.js';
+export type { Backing, BackingNearMiss, BackingWay } from './quilt/backing/plan.js';
+export { backingSentences } from './quilt/backing/sentences.js';
+export type { BackingNoteCode } from './quilt/backing/sentences.js';
+export { batting } from './quilt/batting/batting.js';
+export { BATTING_PACKAGES } from './quilt/batting/packages.js';
+export type { BattingSpec } from './quilt/batting/spec.js';
+export type {
+  Batting,
+  BattingNearMiss,
+  BattingPackage,
+  BattingRoll,
+} from './quilt/batting/plan.js';
+export { bedQuilt } from './quilt/bed/bedQuilt.js';
+export { MATTRESSES } from './quilt/bed/mattresses.js';
+export type { Mattress, MattressName } from './quilt/bed/mattresses.js';
+export type { BedQuiltSpec, DropInput } from './quilt/bed/spec.js';
+export type { BedCandidate, BedQuilt } from './quilt/bed/plan.js';
+
+// Whole quilts from recipes
+export { quilt, quiltInParts } from './quilt/quilt.js';
+export type { QuiltOptions, QuiltProgress } from './quilt/quilt.js';
+export { readRecipe } from './quilt/recipe/readRecipe.js';
+export type {
+  QuiltRecipe,
+  QuiltSize,
+  RecipeBlock,
+  RecipeBorder,
+  RecipeFabric,
+} from './quilt/recipe/schema.js';
+export type {
+  QuiltBlockCount,
+  QuiltCell,
+  QuiltFabric,
+  QuiltPlan,
+  QuiltWarningCode,
+} from './quilt/pattern/plan.js';
+export type { BlockRectangle, BlockUnit, QuiltBlock } from './quilt/pattern/block.js';
+export type { PatternCut, PatternPart } from './quilt/pattern/cut.js';
+export type { FabricOptions } from './quilt/pattern/planFabrics.js';
+export { patternSentences } from './quilt/pattern/sentences.js';
+export type { PatternWarningCode } from './quilt/pattern/sentences.js';
+export { precutsFor, precutsForInParts } from './quilt/precut/precutsFor.js';
+export type {
+  PrecutChoice,
+  PrecutFabric,
+  PrecutsForSpec,
+  PrecutsProgress,
+} from './quilt/precut/precutsFor.js';
+
+// Classes and kits
+export { kits, kitsInParts } from './quilt/kits/kits.js';
+export type { KitsProgress } from './quilt/kits/kits.js';
+export type { BlocksEach, KitsSpec } from './quilt/kits/spec.js';
+export type { KitBolts, KitExtra, KitFabric, KitPrice, Kits } from './quilt/kits/plan.js';
+export { kitSentences } from './quilt/kits/sentences.js';
+export type { KitWarningCode } from './quilt/kits/sentences.js';
+
+// Money
+export { formatMoney, money } from './quilt/money/money.js';
+export type { Money, MoneyInput } from './quilt/money/money.js';
+export { sumMoney } from './quilt/money/sums.js';
+export { fabricCost } from './quilt/money/fabricCost.js';
+export type { FabricPrice, PricedBy } from './quilt/money/fabricCost.js';
+export { marginOf, priceForMargin } from './quilt/money/margin.js';
+export type { Margin } from './quilt/money/margin.js';
+
+// Plans as text
+export { toCsv, toHtml, toMarkdown } from './quilt/output/toText.js';
+export type { HtmlOptions } from './quilt/output/toText.js';
+export type { WritingOptions } from './quilt/output/writing.js';
+
 // Pieced units
 export { halfSquareTriangles } from './unit/halfSquareTriangles.js';
 export type { HalfSquareSpec } from './unit/halfSquareTriangles.js';
@@ -186,23 +293,75 @@ export type { Hand, RulerLine, RulerPlacement, TrimCut } from './block/trimCuts.
 export { cuttingPlan, cuttingPlanInParts } from './fabric/cuttingPlan.js';
 export type { CuttingProgress } from './fabric/cuttingPlan.js';
 export type { CuttingMethod, CuttingSpec } from './fabric/spec.js';
-export type { CuttingPlan, Strip, StripCut } from './fabric/plan.js';
+export type { CuttingPlan, EndRow, Strip, StripCut, StripEnd } from './fabric/plan.js';
 export { placementsOf } from './fabric/placements.js';
 export type { PlacedPlan, Placement } from './fabric/placements.js';
 export { cuttingStepText } from './fabric/steps.js';
 export { cuttingSentences } from './fabric/sentences.js';
 export type { CuttingStepCode, CuttingWarningCode, SubcutWording } from './fabric/sentences.js';
 export { checkCertificate } from './fabric/checkCertificate.js';
-export type { CertificateCheck } from './fabric/checkCertificate.js';
-export type { BoundCertificate } from './fabric/certificate.js';
+export type { CertificateCheck, CertifiedPlan } from './fabric/checkCertificate.js';
+export type { BoundCertificate, WorthCertificate } from './fabric/certificate.js';
 export { checkPlan } from './fabric/checkPlan.js';
 export type { CheckablePlan, PlanFault } from './fabric/checkPlan.js';
-export { yardage } from './fabric/yardage.js';
-export type { Yardage, YardageOptions } from './fabric/yardage.js';
+export { yardage, yardageInParts } from './fabric/yardage.js';
+export type { Yardage, YardageAlternative, YardageOptions } from './fabric/yardage.js';
 export { howManyFrom } from './fabric/howManyFrom.js';
 export type { OnHand, OnHandSpec } from './fabric/howManyFrom.js';
 export { byFabric } from './fabric/byFabric.js';
 export type { FabricPieces } from './fabric/byFabric.js';
+
+// Joined strips, pieces along the length, precuts, fabric on hand, odd shapes
+export { fabricPlan } from './fabric/joined/fabricPlan.js';
+export type { FabricPlan, FabricSpec } from './fabric/joined/fabricPlan.js';
+export type { FabricPlacement } from './fabric/joined/drafts.js';
+export { fabricYardage } from './fabric/joined/fabricYardage.js';
+export type { FabricYardage } from './fabric/joined/fabricYardage.js';
+export type { Join } from './fabric/joined/join.js';
+export { joinStrips } from './fabric/joined/joinStrips.js';
+export type {
+  JoinedLengths,
+  JoinedRun,
+  JoinSpec,
+  StripJoin,
+} from './fabric/joined/joinStrips.js';
+export { lengthwise } from './fabric/joined/lengthwise.js';
+export type { Lengthwise, LengthwiseSpec } from './fabric/joined/lengthwise.js';
+export { joinSentences } from './fabric/joined/sentences.js';
+export type {
+  FabricWarningCode,
+  JoinStepCode,
+  JoinWarningCode,
+} from './fabric/joined/sentences.js';
+export { precuts } from './fabric/precut/precuts.js';
+export type { Precuts, PrecutSpec } from './fabric/precut/precuts.js';
+export { PRECUT_NAMES, precutKind } from './fabric/precut/kinds.js';
+export type {
+  PrecutKind,
+  PrecutName,
+  PrecutSize,
+  PrecutSizeInput,
+} from './fabric/precut/kinds.js';
+export { precutSentences } from './fabric/precut/sentences.js';
+export type { PrecutStepCode, PrecutWarningCode } from './fabric/precut/sentences.js';
+export { cutFromHand } from './fabric/onHand/cutFromHand.js';
+export type { CutFromHand, CutFromHandSpec } from './fabric/onHand/cutFromHand.js';
+export { howManyBlocks } from './fabric/onHand/howManyBlocks.js';
+export type { BlocksOnHand, BlocksOnHandSpec } from './fabric/onHand/howManyBlocks.js';
+export type { FabricOnHand } from './fabric/onHand/readOnHand.js';
+export { onHandSentences } from './fabric/onHand/sentences.js';
+export type { OnHandStepCode, OnHandWarningCode } from './fabric/onHand/sentences.js';
+export type { CutRectangle, FabricRectangle } from './fabric/pack/packFabric.js';
+export { packSentences } from './fabric/pack/sentences.js';
+export type { PackStepCode } from './fabric/pack/sentences.js';
+export { packStepText } from './fabric/pack/steps.js';
+export type { UncutPiece } from './fabric/pack/uncut.js';
+export { shapesFromFabric, shapesFromStrips } from './fabric/oddShapes/shapesFromStrips.js';
+export type {
+  ShapeCuts,
+  ShapesFromStrips,
+  ShapesSpec,
+} from './fabric/oddShapes/shapesFromStrips.js';
 
 // Drawings: data first, then marks, then SVG
 export { drawLogCabin } from './drawing/logCabinDrawing.js';
@@ -210,6 +369,11 @@ export type { LogCabinDrawingOptions } from './drawing/logCabinDrawing.js';
 export { cuttingRows, drawCuttingPlan } from './drawing/cuttingDrawing.js';
 export type { CuttingDrawingOptions } from './drawing/cuttingDrawing.js';
 export { drawBlockTurns } from './drawing/turnsDrawing.js';
+export { drawQuilt } from './drawing/quiltDrawing.js';
+export { drawQuiltPlan, quiltBlockFace } from './drawing/quiltPlanDrawing.js';
+export type { QuiltDrawingSpec, QuiltFabrics } from './drawing/quiltDrawingSpec.js';
+export { logCabinFace, plainFace, unitFace } from './drawing/blockFace.js';
+export type { BlockFace } from './drawing/blockFace.js';
 export { drawRoundTemplate } from './drawing/roundTemplateDrawing.js';
 export { drawFoundation } from './drawing/foundationDrawing.js';
 export { foundationSheets, trimSheets } from './drawing/trimSheets.js';
@@ -247,4 +411,4 @@ export type { PaintOptions } from './drawing/paint.js';
 export type { Mark, MarkRole, Painting, PathMark, TextMark } from './drawing/marks.js';
 export type { ScaleUnit } from './drawing/scale.js';
 export { toSvg } from './drawing/svg.js';
-export type { SvgOptions } from './drawing/svg.js';
+export type { SvgNode, SvgOptions } from './drawing/svg.js';

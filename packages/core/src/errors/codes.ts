@@ -59,6 +59,24 @@ export interface ErrorValues {
   /** An odd number where an even one is needed. */
   'odd-count': { readonly value: number; readonly fewer: number; readonly more: number };
 
+  // Quilts
+  /** Blocks on point whose numbers across and down add up to an even number. */
+  'even-sum': { readonly across: number; readonly down: number };
+  /** A pieced border whose repeat does not divide it. */
+  'repeat-does-not-fit': {
+    readonly side: Measure;
+    readonly unit: Measure;
+    readonly fewer: number;
+    readonly fewerUnit: Measure;
+    readonly more: number;
+    readonly moreUnit: Measure;
+    readonly spacer: Measure;
+  };
+  /** A block that is not of the size that its layout is of. */
+  'block-size-differs': { readonly block: SentenceValue; readonly layout: SentenceValue };
+  /** Binding that no allowed number of squares or strips can make. */
+  'strip-too-wide': { readonly strip: Measure; readonly width: Measure };
+
   /** Sheets of paper without end. */
   'too-many-pages': { readonly pages: number; readonly most: number };
 
@@ -103,6 +121,48 @@ export interface ErrorValues {
   };
   /** A strip that is too short for a single piece. */
   'strip-too-short': { readonly usable: Measure; readonly needed: Measure };
+
+  // Money
+  /** What is no amount of money, or one below 0. */
+  'not-money': { readonly value: string; readonly example: string };
+  /** A currency that is not named by its code. */
+  'unknown-currency': { readonly value: string };
+  /** Amounts of different currencies that should be added up. */
+  'several-currencies': { readonly one: string; readonly other: string };
+  /** More money than sums stay exact with. */
+  'too-much-money': { readonly most: Measure; readonly currency: string };
+  /** A margin that is not at least 0 and below 1. */
+  'not-a-margin': { readonly value: Measure };
+
+  // Recipes, whole quilts and kits
+  /** A text that is not JSON. */
+  'not-json': { readonly reason: string };
+  /** A text that is longer than is read. */
+  'text-too-long': { readonly characters: number; readonly most: number };
+  /** A text that is empty or longer than its field takes. */
+  'not-a-text': { readonly most: number };
+  /** What is no name that other fields can refer to. */
+  'not-an-id': { readonly value: string };
+  /** What is no part of a whole, from 0 up to 1. */
+  'not-a-share': { readonly value: string };
+  /** A list with fewer or more entries than it may have. */
+  'not-a-list': { readonly least: number; readonly most: number };
+  /** An id or a name that two entries of a list have. */
+  'listed-twice': { readonly value: string };
+  /** A block that is not a rectangle. */
+  'block-not-rectangular': { readonly unit: string };
+  /** Blocks of one quilt that finish to different sizes. */
+  'blocks-differ': { readonly size: SentenceValue; readonly needed: SentenceValue };
+  /** The pieces of a block that do not add up to it. */
+  'pieces-do-not-fill': { readonly pieces: Measure; readonly block: Measure };
+  /** A piece of a block that reaches over its edge. */
+  'piece-outside': { readonly block: SentenceValue };
+  /** Two pieces of a block on one place. */
+  'pieces-overlap': { readonly x: Measure; readonly y: Measure };
+  /** A piece that is cut smaller than it has to be. */
+  'cut-too-small': { readonly cut: SentenceValue; readonly needed: SentenceValue };
+  /** A kit that no bolt is long enough for. */
+  'bolt-too-short': { readonly bolt: Measure; readonly needed: Measure };
 }
 
 /** Why a text is not a length. */
@@ -120,4 +180,5 @@ export type LengthFault =
   | 'unit-order'
   | 'wrong-kind';
 
+/** Every code an error can carry. */
 export type ErrorCode = keyof ErrorValues;
