@@ -1,4 +1,4 @@
-import { type Length, length } from '../length/length.js';
+import type { Length } from '../length/length.js';
 import { stepsThatFit, stepsToCover } from './whole.js';
 
 /**
@@ -19,7 +19,7 @@ export function leastOnGrid(
     if (isEnough(grid.times(middle))) enough = middle;
     else below = middle;
   }
-  return length(grid.times(enough));
+  return grid.times(enough);
 }
 
 /** The least count from 1 that is enough, where more is never less enough and some count is. */

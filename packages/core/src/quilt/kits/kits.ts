@@ -108,6 +108,17 @@ const madeOf = ({ pattern, each }: KitsTask): Kits['makes'] => {
  * `kits` returns.
  *
  * @throws EighthsError as `kits`
+ * @example
+ * const recipe = {
+ *   name: 'Nine Windows',
+ *   fabrics: [{ id: 'linen' }],
+ *   blocks: [{ id: 'window', kind: 'plain', fabric: 'linen', finished: 9 }],
+ *   sizes: [{ name: 'Cushion', across: 3, down: 3 }],
+ * };
+ * const making = kitsInParts({ recipe, people: 12 });
+ * let step = making.next();
+ * while (!step.done) step = making.next();
+ * step.value.kits; // 12
  */
 export function* kitsInParts(spec: KitsSpec): Generator<KitsProgress, Kits, undefined> {
   const task = readKits(spec);

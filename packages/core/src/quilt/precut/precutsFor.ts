@@ -67,6 +67,17 @@ export interface PrecutsProgress {
  * Precuts in the making: pauses between the plans of fabrics. Returns what `precutsFor` returns.
  *
  * @throws EighthsError as `precutsFor`, before the first pause but for `too-many-pieces`
+ * @example
+ * const recipe = {
+ *   name: 'Nine Windows',
+ *   fabrics: [{ id: 'linen' }],
+ *   blocks: [{ id: 'window', kind: 'plain', fabric: 'linen', finished: 9 }],
+ *   sizes: [{ name: 'Cushion', across: 3, down: 3 }],
+ * };
+ * const making = precutsForInParts({ recipe });
+ * let step = making.next();
+ * while (!step.done) step = making.next();
+ * step.value.length; // 5
  */
 export function* precutsForInParts(
   spec: PrecutsForSpec,
