@@ -53,6 +53,34 @@ export function realistic(seed, amount, { most = 12 } = {}) {
  * @param {Instance} instance
  */
 export const specOf = ({ capacity, items }, perInch = 8) => ({
+  method: /** @type {const} */ ('plain'),
   width: `${capacity}/${perInch}`,
   pieces: items.map(([size, count]) => ({ width: '2 1/2', length: `${size}/${perInch}`, count })),
 });
+
+/**
+ * Problems of a whole fabric: 2 to 12 pieces with widths and lengths from 1 1/2 to 12 1/2 on quarters or
+ * eighths of an inch, 4 to 300 of each, from fabric 40 to 44 wide on the quarter inch.
+ *
+ * @param {number} seed
+ * @param {number} amount how many problems
+ * @param {{ readonly most?: number, readonly count?: number, readonly turnable?: boolean }} [options]
+ *   the most pieces in one, the most of each, and whether they may be turned
+ * @returns {readonly import('@eighths/core').CuttingSpec[]}
+ */
+export function quiltPieces(seed, amount, { most = 12, count = 300, turnable = false } = {}) {
+  const random = randomFrom(seed);
+  /** @type {(least: number, greatest: number) => number} */
+  const whole = (least, greatest) => least + Math.floor(random() * (greatest - least + 1));
+  return Array.from({ length: amount }, () => {
+    const step = random() < 0.5 ? 1 : 2;
+    const size = () => `${step * whole(12 / step, 100 / step)}/8`;
+    const pieces = Array.from({ length: whole(2, most) }, () => ({
+      width: size(),
+      length: size(),
+      count: whole(4, count),
+      turnable,
+    }));
+    return { width: `${2 * whole(160, 176)}/8`, pieces };
+  });
+}

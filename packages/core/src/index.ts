@@ -300,8 +300,12 @@ export { cuttingStepText } from './fabric/steps.js';
 export { cuttingSentences } from './fabric/sentences.js';
 export type { CuttingStepCode, CuttingWarningCode, SubcutWording } from './fabric/sentences.js';
 export { checkCertificate } from './fabric/checkCertificate.js';
-export type { CertificateCheck, CertifiedPlan } from './fabric/checkCertificate.js';
-export type { BoundCertificate, WorthCertificate } from './fabric/certificate.js';
+export type {
+  BoundCertificate,
+  CertificateCheck,
+  CertifiedPlan,
+  WorthCertificate,
+} from './fabric/certificate.js';
 export { checkPlan } from './fabric/checkPlan.js';
 export type { CheckablePlan, PlanFault } from './fabric/checkPlan.js';
 export { yardage, yardageInParts } from './fabric/yardage.js';
@@ -368,6 +372,8 @@ export { drawLogCabin } from './drawing/logCabinDrawing.js';
 export type { LogCabinDrawingOptions } from './drawing/logCabinDrawing.js';
 export { cuttingRows, drawCuttingPlan } from './drawing/cuttingDrawing.js';
 export type { CuttingDrawingOptions } from './drawing/cuttingDrawing.js';
+export { drawPacking } from './drawing/packingDrawing.js';
+export type { PackingDrawingOptions, PackingToDraw } from './drawing/packingDrawing.js';
 export { drawBlockTurns } from './drawing/turnsDrawing.js';
 export { drawQuilt } from './drawing/quiltDrawing.js';
 export { drawQuiltPlan, quiltBlockFace } from './drawing/quiltPlanDrawing.js';

@@ -2,6 +2,7 @@ import { checkCertificate, checkPlan, cuttingPlan } from '@eighths/core';
 import { describe, expect, it } from 'vitest';
 
 const spec = {
+  method: 'plain' as const,
   width: 42,
   pieces: [
     { width: '2 1/2', length: '8 1/2', count: 28 },

@@ -9,7 +9,7 @@ describe('every plan', () => {
   it('lays each piece as often as asked, at its size, on the fabric, in strips, none over another', () => {
     fc.assert(
       fc.property(fabricWidth, pieces, (width, list) => {
-        const plan = cuttingPlan({ width, pieces: list });
+        const plan = cuttingPlan({ method: 'plain', width, pieces: list });
         const bottom = new Map<string, string>();
         const counts = list.map(() => 0);
         let right = length(0);
@@ -42,7 +42,7 @@ describe('every plan', () => {
   it('says what its strips leave over, and takes the length of its strips', () => {
     fc.assert(
       fc.property(fabricWidth, pieces, (width, list) => {
-        const { strips, length: total } = cuttingPlan({ width, pieces: list });
+        const { strips, length: total } = cuttingPlan({ method: 'plain', width, pieces: list });
         let sum = length(0);
         for (const strip of strips) {
           let taken = strip.end;
@@ -59,7 +59,7 @@ describe('every plan', () => {
   it('passes the checker, before and after JSON', () => {
     fc.assert(
       fc.property(fabricWidth, pieces, (width, list) => {
-        const spec = { width, pieces: list };
+        const spec = { method: 'plain' as const, width, pieces: list };
         const plan = cuttingPlan(spec);
         expect(checkPlan(spec, plan)).toEqual([]);
         expect(checkPlan(spec, JSON.parse(JSON.stringify(plan)))).toEqual([]);
@@ -71,7 +71,7 @@ describe('every plan', () => {
   it('restores its placements from JSON', () => {
     fc.assert(
       fc.property(fabricWidth, pieces, (width, list) => {
-        const plan = cuttingPlan({ width, pieces: list });
+        const plan = cuttingPlan({ method: 'plain', width, pieces: list });
         const restored = placementsOf(JSON.parse(JSON.stringify(plan)));
         expect(JSON.stringify(restored)).toBe(JSON.stringify(plan.placements()));
       }),
@@ -88,7 +88,7 @@ describe('a bound', () => {
         pieces,
         fc.integer({ min: 0, max: 60_000 }),
         (width, list, effort) => {
-          const spec = { width, pieces: list };
+          const spec = { method: 'plain' as const, width, pieces: list };
           const plan = cuttingPlan({ ...spec, effort });
           expect(plan.lowerBound.compareTo(plan.length)).not.toBe(1);
           expect(plan.optimal).toBe(plan.lowerBound.equals(plan.length));
@@ -104,8 +104,12 @@ describe('where both plans are proven', () => {
   it('a wider fabric never needs more', () => {
     fc.assert(
       fc.property(fabricWidth, pieces, fc.integer({ min: 1, max: 80 }), (width, list, more) => {
-        const narrow = cuttingPlan({ width, pieces: list });
-        const wide = cuttingPlan({ width: length(width).plus(`${more}/8`), pieces: list });
+        const narrow = cuttingPlan({ method: 'plain', width, pieces: list });
+        const wide = cuttingPlan({
+          method: 'plain',
+          width: length(width).plus(`${more}/8`),
+          pieces: list,
+        });
         fc.pre(narrow.optimal && wide.optimal);
         expect(wide.length.compareTo(narrow.length)).not.toBe(1);
       }),
@@ -120,8 +124,8 @@ describe('where both plans are proven', () => {
           i === chosen % list.length ? { ...piece, count: piece.count - 1 } : piece,
         );
         fc.pre(fewer.some(({ count }) => count > 0));
-        const all = cuttingPlan({ width, pieces: list });
-        const less = cuttingPlan({ width, pieces: fewer });
+        const all = cuttingPlan({ method: 'plain', width, pieces: list });
+        const less = cuttingPlan({ method: 'plain', width, pieces: fewer });
         fc.pre(all.optimal && less.optimal);
         expect(less.length.compareTo(all.length)).not.toBe(1);
       }),
@@ -138,7 +142,7 @@ describe('what does not matter', () => {
     fc.assert(
       fc.property(fabricWidth, shuffled, (width, [list, other]) => {
         const told = (these: typeof list) => {
-          const plan = cuttingPlan({ width, pieces: these });
+          const plan = cuttingPlan({ method: 'plain', width, pieces: these });
           return [`${plan.length}`, ...plan.steps.map(({ text }) => text)];
         };
         expect(told(other)).toEqual(told(list));
@@ -152,7 +156,9 @@ describe('what does not matter', () => {
       fc.property(fabricWidth, pieces, (width, list) => {
         const twice = [...list, ...list];
         const doubled = list.map((piece) => ({ ...piece, count: 2 * piece.count }));
-        const [a, b] = [twice, doubled].map((these) => cuttingPlan({ width, pieces: these }));
+        const [a, b] = [twice, doubled].map((these) =>
+          cuttingPlan({ method: 'plain', width, pieces: these }),
+        );
         expect(a?.length.toString()).toBe(b?.length.toString());
       }),
       runs,
@@ -166,7 +172,9 @@ describe('what does not matter', () => {
           ...piece,
           length: `${length(piece.length).times('25.4').toNumber()} mm`,
         }));
-        const [a, b] = [list, metric].map((these) => cuttingPlan({ width, pieces: these }));
+        const [a, b] = [list, metric].map((these) =>
+          cuttingPlan({ method: 'plain', width, pieces: these }),
+        );
         expect(a?.length.toString()).toBe(b?.length.toString());
       }),
       { ...runs, numRuns: 40 },

@@ -27,6 +27,7 @@ describe('published worked examples', () => {
 
 describe('a plain plan', () => {
   const plan = cuttingPlan({
+    method: 'plain',
     width: 42,
     pieces: [
       { width: '2 1/2', length: '8 1/2', count: 28 },
@@ -144,6 +145,7 @@ describe('a plain plan', () => {
 
 // A tight problem: the greedy cuttings miss the least by several strips.
 const tight = {
+  method: 'plain' as const,
   width: 41,
   pieces: [
     [96, 151],

@@ -109,9 +109,9 @@ describe('a cutting plan refuses', () => {
   });
 
   it('other methods, naming what it knows', () => {
-    // @ts-expect-error only plain plans are made
+    // @ts-expect-error there are plain and thrifty plans only
     const error = refusal(() => cuttingPlan({ width: 42, pieces: [piece], method: 'fancy' }));
-    expect(error.message).toBe('“fancy” is not known here. Use one of: plain.');
+    expect(error.message).toBe('“fancy” is not known here. Use one of: thrifty, plain.');
   });
 
   it('what is missing, naming it', () => {

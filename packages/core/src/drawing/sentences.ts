@@ -20,7 +20,10 @@ export type DrawingSentence =
   | 'template-title'
   | 'template-description'
   | 'cutting-title'
-  | 'cutting-description';
+  | 'cutting-description'
+  | 'packing-title'
+  | 'packing-description'
+  | 'packing-corner-description';
 
 /** The English sentences of titles and descriptions, with their places open. */
 export const drawingSentences: Sentences<DrawingSentence> = {
@@ -38,6 +41,11 @@ export const drawingSentences: Sentences<DrawingSentence> = {
   'cutting-title': 'Fabric from {from} to {to} of {length}',
   'cutting-description':
     '{strips} strips across the width of fabric, each with the number of its step; the figures on the pieces are their places in the list.',
+  'packing-title': 'Fabric {width} by {length}',
+  'packing-description':
+    '{pieces} pieces to cut from it, each with its place in the list; what is hatched is left over.',
+  'packing-corner-description':
+    '{pieces} pieces to cut from it, each with its place in the list; what is hatched is left over. A corner of {corner} is missing.',
   'unit-title': 'The unit as sewn: {finished} finished, trim to {trimTo}',
   'shape-title': 'The shape with its seam allowance: {finished} finished',
   'unit-description':

@@ -137,6 +137,8 @@ export interface ErrorValues {
   // Recipes, whole quilts and kits
   /** A text that is not JSON. */
   'not-json': { readonly reason: string };
+  /** A recipe that an address does not give: what it answered, 0 where nothing did. */
+  'not-loaded': { readonly address: string; readonly status: number };
   /** A text that is longer than is read. */
   'text-too-long': { readonly characters: number; readonly most: number };
   /** A text that is empty or longer than its field takes. */

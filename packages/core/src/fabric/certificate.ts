@@ -1,3 +1,5 @@
+import type { Length, LengthInput } from '../length/length.js';
+import type { CuttingMethod } from './spec.js';
 import type { Bound } from './stock/bound.js';
 import type { StripGroup } from './stripGroups.js';
 
@@ -20,6 +22,37 @@ export interface BoundCertificate {
    * strip less would do.
    */
   readonly searched: boolean;
+}
+
+/**
+ * Why the strips of a thrifty plan cannot be lower, in plain numbers: each piece has a price, and so
+ * has each row of wide pieces that the other certificates ask for. A strip of each width is worth so
+ * much at most; no choice of strips that is lower is worth as much as is asked for by every
+ * certificate.
+ */
+export interface WorthCertificate {
+  /** A whole price for each piece of the spec. */
+  readonly prices: readonly number[];
+  /** A whole price for a row of each of the other certificates; none where it is empty. */
+  readonly rows: readonly number[];
+}
+
+/** A plan's lower bound and what proves it. */
+export interface CertifiedPlan {
+  readonly method?: CuttingMethod;
+  readonly lowerBound: LengthInput;
+  readonly certificate: readonly BoundCertificate[];
+  readonly worths?: readonly WorthCertificate[];
+}
+
+/** What a certificate was found to prove. */
+export interface CertificateCheck {
+  /** Whether it proves the lower bound that the plan claims, complete searches taken on trust. */
+  readonly holds: boolean;
+  /** What the prices prove alone: no plan of the method takes less than this. */
+  readonly proven: Length;
+  /** How many widths of strips owe their last strip to a complete search, which is not repeated. */
+  readonly searched: number;
 }
 
 /** A bound on lengths, told of the pieces in the spec. */

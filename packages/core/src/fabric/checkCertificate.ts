@@ -1,24 +1,16 @@
-import { type Length, type LengthInput, length } from '../length/length.js';
+import { type Length, length } from '../length/length.js';
 import type { Piece } from '../plan/piece.js';
-import type { BoundCertificate } from './certificate.js';
+import type { CertificateCheck, CertifiedPlan } from './certificate.js';
 import { readCutting } from './readCutting.js';
 import type { CuttingSpec } from './spec.js';
+import { checkThrifty } from './thrifty/checkThrifty.js';
 import { fractionOf, inUnits } from './units.js';
-
-/** What a certificate was found to prove. */
-export interface CertificateCheck {
-  /** Whether it proves the lower bound that the plan claims, complete searches taken on trust. */
-  readonly holds: boolean;
-  /** What the prices prove alone: no plan with one width a strip takes less than this. */
-  readonly proven: Length;
-  /** How many widths of strips owe their last strip to a complete search, which is not repeated. */
-  readonly searched: number;
-}
 
 /**
  * Checks a plan's lower bound again, without the solver: for each width of strips one knapsack finds
  * the greatest price of a strip, and all pieces' prices divided by it, rounded up, are the strips
- * that are needed. Takes time in proportion to pieces in a strip times sizes times units in a strip.
+ * that are needed. In a thrifty plan those are rows, and the prices of `worths` are checked by the
+ * knapsacks of rows, sections and strips, one for each height. Takes time in proportion to pieces in a strip times sizes times units in a strip.
  *
  * @param plan a cutting plan, or one that was JSON in between.
  * @throws EighthsError where the spec itself is refused.
@@ -26,11 +18,21 @@ export interface CertificateCheck {
  * const spec = { width: 42, pieces: [{ width: 5, length: 5, count: 12 }] };
  * checkCertificate(spec, cuttingPlan(spec)).proven.toString(); // '10'
  */
-export function checkCertificate(
-  spec: CuttingSpec,
-  plan: { readonly lowerBound: LengthInput; readonly certificate: readonly BoundCertificate[] },
-): CertificateCheck {
+export function checkCertificate(spec: CuttingSpec, plan: CertifiedPlan): CertificateCheck {
   const { width, pieces } = readCutting(spec);
+  if (plan.method === 'thrifty') {
+    return checkThrifty(pieces, width, plan, (rows, certificate) =>
+      checkPlain(width, rows, { lowerBound: 0, certificate }),
+    );
+  }
+  return checkPlain(width, pieces, plan);
+}
+
+function checkPlain(
+  width: Length,
+  pieces: readonly Piece[],
+  plan: CertifiedPlan,
+): CertificateCheck {
   const used = new Set<number>();
   let proven = length(0);
   let claimed = length(0);

@@ -1,7 +1,8 @@
 import type { LengthInput } from '../length/length.js';
 import { type Length, length } from '../length/length.js';
-import type { BoundCertificate } from './certificate.js';
+import type { CertifiedPlan } from './certificate.js';
 import { checkCertificate } from './checkCertificate.js';
+import { isCuttable } from './isCuttable.js';
 import { type PlacedPlan, type Placement, placementsOf } from './placements.js';
 import { readCutting } from './readCutting.js';
 import type { CuttingSpec } from './spec.js';
@@ -14,7 +15,10 @@ export type PlanFault =
   | 'size'
   /** A piece reaches over an edge of the fabric. */
   | 'off-fabric'
-  /** Pieces overlap, or could not be cut by cuts across the fabric and then across the strips. */
+  /**
+   * Pieces overlap, or could not be cut by cuts across the fabric and then across the strips; in a
+   * thrifty plan by two cuts more, along a strip's ends into rows and across those.
+   */
   | 'not-cuttable'
   /** The certificate does not prove the lower bound. */
   | 'bound'
@@ -22,11 +26,9 @@ export type PlanFault =
   | 'optimal';
 
 /** A cutting plan, or one that was JSON in between. */
-export interface CheckablePlan extends PlacedPlan {
+export interface CheckablePlan extends PlacedPlan, CertifiedPlan {
   readonly length: LengthInput;
-  readonly lowerBound: LengthInput;
   readonly optimal: boolean;
-  readonly certificate: readonly BoundCertificate[];
 }
 
 /**
@@ -46,7 +48,9 @@ export function checkPlan(spec: CuttingSpec, plan: CheckablePlan): readonly Plan
   const counts = pieces.map(() => 0);
   for (const { piece: index, width: across, height } of placements) {
     const piece = pieces[index];
-    if (piece === undefined || !piece.length.equals(across) || !piece.width.equals(height)) {
+    const lies = piece?.length.equals(across) === true && piece.width.equals(height);
+    const turned = piece?.length.equals(height) === true && piece.width.equals(across);
+    if (!lies && !(turned && plan.method === 'thrifty' && piece.turnable === true)) {
       faults.add('size');
     }
     counts[index] = (counts[index] ?? 0) + 1;
@@ -55,7 +59,7 @@ export function checkPlan(spec: CuttingSpec, plan: CheckablePlan): readonly Plan
 
   const total = length(plan.length);
   if (placements.some((placed) => !liesOn(placed, width, total))) faults.add('off-fabric');
-  if (!cuttable(placements)) faults.add('not-cuttable');
+  if (!isCuttable(placements, plan.method === 'thrifty' ? 4 : 2)) faults.add('not-cuttable');
   if (!checkCertificate(spec, plan).holds) faults.add('bound');
   if (plan.optimal !== total.equals(plan.lowerBound)) faults.add('optimal');
   return [...faults];
@@ -66,15 +70,3 @@ const liesOn = ({ x, y, width, height }: Placement, fabric: Length, total: Lengt
   y.sign() >= 0 &&
   x.plus(width).compareTo(fabric) <= 0 &&
   y.plus(height).compareTo(total) <= 0;
-
-/** Whether the pieces lie in strips, one below the other, and side by side in each. */
-function cuttable(placements: readonly Placement[]): boolean {
-  const inOrder = [...placements].sort((a, b) => a.y.compareTo(b.y) || a.x.compareTo(b.x));
-  return inOrder.every((placed, i) => {
-    const before = inOrder[i - 1];
-    if (before === undefined) return true;
-    return placed.y.equals(before.y)
-      ? before.height.equals(placed.height) && before.x.plus(before.width).compareTo(placed.x) <= 0
-      : before.y.plus(before.height).compareTo(placed.y) <= 0;
-  });
-}

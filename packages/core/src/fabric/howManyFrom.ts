@@ -28,6 +28,7 @@ const FIELDS = ['width', 'length', 'pieces', 'method', 'effort', 'layers'] as co
  *
  * A plan takes up to a million pieces and 100,000 of one, so there are never more sets than that;
  * where that limit decides, the answer is not proven. `effort` holds for each plan that is tried.
+ * The plans are plain ones where no method is given.
  *
  * @throws EighthsError as `cuttingPlan`
  * @example
@@ -36,7 +37,8 @@ const FIELDS = ['width', 'length', 'pieces', 'method', 'effort', 'layers'] as co
  */
 export function howManyFrom(spec: OnHandSpec): OnHand {
   checkFields(spec, '', FIELDS);
-  const { length: lengthInput, ...oneSet } = spec;
+  // Many plans are made here, and thrifty ones take their time.
+  const { length: lengthInput, ...oneSet } = { method: 'plain' as const, ...spec };
   const onHand = lengthField(lengthInput ?? missing('length'), 'length');
   const { width, pieces } = readCutting(oneSet);
 

@@ -20,17 +20,31 @@ export interface PlacedPlan {
   readonly strips: readonly {
     readonly width: LengthInput;
     readonly count: number;
-    readonly cuts: readonly {
+    readonly cuts: readonly PlacedCut[];
+    readonly ends?: readonly {
       readonly length: LengthInput;
       readonly count: number;
-      readonly pieces: readonly number[];
+      readonly rows: readonly {
+        readonly width: LengthInput;
+        readonly count: number;
+        readonly cuts: readonly PlacedCut[];
+      }[];
     }[];
   }[];
 }
 
+interface PlacedCut {
+  readonly length: LengthInput;
+  readonly count: number;
+  readonly pieces: readonly number[];
+}
+
+/** Where a piece of some size lies in its strip. */
+type Cut = Omit<Placement, 'piece'> & { readonly pieces: readonly number[] };
+
 /**
  * Every piece of a plan where it lies on the fabric, in the order of the cuts: strips from the
- * squared-up end down, and in each strip from the selvage on. Pieces of one size are dealt in the
+ * squared-up end down, and in each strip from the selvage on, in each end row by row. Pieces of one size are dealt in the
  * order of the spec.
  *
  * @example
@@ -53,10 +67,10 @@ export function placementsOf(plan: PlacedPlan): readonly Placement[] {
   let y = length(0);
   for (const strip of plan.strips) {
     const height = length(strip.width);
-    const cuts = cutsAlong(strip.cuts);
+    const cuts = cutsIn(strip);
     for (let n = 0; n < strip.count; n += 1) {
-      for (const { x, width, pieces } of cuts) {
-        placements.push({ piece: deal(pieces), x, y, width, height });
+      for (const { pieces, ...place } of cuts) {
+        placements.push({ piece: deal(pieces), ...place, y: y.plus(place.y) });
       }
       y = y.plus(height);
     }
@@ -64,15 +78,38 @@ export function placementsOf(plan: PlacedPlan): readonly Placement[] {
   return placements;
 }
 
-/** Where each piece begins in a strip: the same in all strips that are cut alike. */
-function cutsAlong(cuts: PlacedPlan['strips'][number]['cuts']) {
-  let x = length(0);
-  return cuts.flatMap(({ length: input, count, pieces }) => {
-    const width = length(input);
-    return Array.from({ length: count }, () => {
-      const start = x;
-      x = x.plus(width);
-      return { x: start, width, pieces };
-    });
-  });
+/** Where each piece lies in a strip: the same in all strips that are cut alike. */
+function cutsIn(strip: PlacedPlan['strips'][number]): readonly Cut[] {
+  const placed: Cut[] = [];
+  const cutAlong = (
+    cuts: readonly PlacedCut[],
+    from: Length,
+    y: Length,
+    height: Length,
+  ): Length => {
+    let x = from;
+    for (const { length: input, count, pieces } of cuts) {
+      const width = length(input);
+      for (let n = 0; n < count; n += 1) {
+        placed.push({ x, y, width, height, pieces });
+        x = x.plus(width);
+      }
+    }
+    return x;
+  };
+  let x = cutAlong(strip.cuts, length(0), length(0), length(strip.width));
+  for (const end of strip.ends ?? []) {
+    for (let n = 0; n < end.count; n += 1) {
+      let y = length(0);
+      for (const { width, count, cuts } of end.rows) {
+        const height = length(width);
+        for (let row = 0; row < count; row += 1) {
+          cutAlong(cuts, x, y, height);
+          y = y.plus(height);
+        }
+      }
+      x = x.plus(end.length);
+    }
+  }
+  return placed;
 }

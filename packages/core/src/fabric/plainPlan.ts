@@ -1,10 +1,11 @@
 import { type Length, length } from '../length/length.js';
 import { notice } from '../plan/notice.js';
-import { certificateOf } from './certificate.js';
+import { type BoundCertificate, certificateOf } from './certificate.js';
 import { placementsOf } from './placements.js';
 import type { CuttingPlan, Strip } from './plan.js';
 import type { CuttingTask } from './readCutting.js';
 import { cuttingSentences } from './sentences.js';
+import type { CuttingMethod } from './spec.js';
 import { cuttingSteps } from './steps.js';
 import type { Cutting } from './stock/cuttingStock.js';
 import type { StripGroup } from './stripGroups.js';
@@ -17,21 +18,31 @@ export interface PlannedStrips {
 
 /** The plan that the cuttings of all widths make up, in lengths and in words. */
 export function plainPlan(task: CuttingTask, planned: readonly PlannedStrips[]): CuttingPlan {
-  const { width, pieces, layers } = task;
-  const strips = planned.flatMap((part) => stripsOf(width, part));
-  const total = sum(strips.map((strip) => strip.width.times(strip.count)));
+  const strips = planned.flatMap((part) => stripsOf(task.width, part));
   const certificate = planned.map(({ group, cutting }) =>
     certificateOf(group, cutting.bound, cutting.searched),
   );
   const lowerBound = sum(
     planned.map(({ group }, i) => group.width.times(certificate[i]?.strips ?? 0)),
   );
+  return planOf(task, 'plain', strips, lowerBound, certificate);
+}
+
+/** A plan of strips: what it takes, what is proven of that, and the steps. */
+export function planOf(
+  { width, pieces, layers }: CuttingTask,
+  method: CuttingMethod,
+  strips: readonly Strip[],
+  lowerBound: Length,
+  certificate: readonly BoundCertificate[],
+): CuttingPlan {
+  const total = sum(strips.map((strip) => strip.width.times(strip.count)));
   const optimal = total.equals(lowerBound);
   const area = sum(pieces.map((piece) => piece.width.times(piece.length).times(piece.count)));
   const doubt = notice(cuttingSentences, 'not-proven', { length: total, lowerBound });
   const placed = { pieces, strips };
   return {
-    method: 'plain',
+    method,
     width,
     pieces,
     strips,

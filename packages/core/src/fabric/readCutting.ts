@@ -3,6 +3,7 @@ import type { FractionInput, Length } from '../length/length.js';
 import { checkFields, choiceField, countField, lengthField, missing } from '../plan/field.js';
 import type { Piece, PieceInput } from '../plan/piece.js';
 import {
+  type CuttingMethod,
   type CuttingSpec,
   DEFAULT_EFFORT,
   MOST_DIFFERENT_PIECES,
@@ -16,12 +17,14 @@ import { fractionOf } from './units.js';
 export interface CuttingTask {
   readonly width: Length;
   readonly pieces: readonly Piece[];
+  readonly method: CuttingMethod;
   /** Widest first. */
   readonly groups: readonly StripGroup[];
   readonly effort: number;
   readonly layers: number;
 }
 
+const METHODS: readonly CuttingMethod[] = ['thrifty', 'plain'];
 const SPEC_FIELDS = ['width', 'pieces', 'method', 'effort', 'layers'] as const;
 const PIECE_FIELDS = [
   'label',
@@ -43,13 +46,14 @@ const PIECE_FIELDS = [
  */
 export function readCutting(spec: CuttingSpec): CuttingTask {
   checkFields(spec, '', SPEC_FIELDS);
-  choiceField(spec.method ?? 'plain', 'method', ['plain']);
   const width = lengthField(spec.width ?? missing('width'), 'width');
   const room = fractionOf(width, 'width');
   const pieces = readPieces(spec.pieces ?? missing('pieces'), room, width);
+  const rational = pieces.every((piece) => piece.width.toFraction() !== undefined);
   return {
     width,
     pieces,
+    method: choiceField(spec.method ?? (rational ? 'thrifty' : 'plain'), 'method', METHODS),
     groups: stripGroups(room, pieces),
     effort: countField(spec.effort ?? DEFAULT_EFFORT, 'effort', 0, Number.MAX_SAFE_INTEGER),
     layers: countField(spec.layers ?? 1, 'layers', 1, 100),

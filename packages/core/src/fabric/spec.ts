@@ -1,8 +1,11 @@
 import type { LengthInput } from '../length/length.js';
 import type { PieceInput } from '../plan/piece.js';
 
-/** Which cutting plans may be made: `plain` cuts every strip for pieces of one width, unturned. */
-export type CuttingMethod = 'plain';
+/**
+ * Which cutting plans may be made. `plain` cuts every strip for pieces of one width, as given.
+ * `thrifty` also cuts ends of strips into lower rows, and turns pieces that may be turned.
+ */
+export type CuttingMethod = 'plain' | 'thrifty';
 
 /** What to cut, and from what. */
 export interface CuttingSpec {
@@ -10,7 +13,7 @@ export interface CuttingSpec {
   readonly width: LengthInput;
   /** Pieces of one fabric; `width` is the width of the strip a piece is cut from. */
   readonly pieces: readonly PieceInput[];
-  /** Default `plain`. */
+  /** Default `thrifty`; `plain` where a width holds a root, which no row of an end can have. */
   readonly method?: CuttingMethod;
   /**
    * How much work may be done, in elementary steps; the same number gives the same plan on every

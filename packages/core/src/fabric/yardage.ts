@@ -3,9 +3,10 @@ import { formatLength } from '../length/format.js';
 import { type Length, type LengthInput, length } from '../length/length.js';
 import { checkFields, lengthField } from '../plan/field.js';
 import type { Size } from '../plan/size.js';
-import { cuttingPlan } from './cuttingPlan.js';
+import { cutsIn } from './cutsIn.js';
+import { type CuttingProgress, cuttingPlanInParts } from './cuttingPlan.js';
 import type { CuttingPlan } from './plan.js';
-import type { CuttingSpec } from './spec.js';
+import type { CuttingMethod, CuttingSpec } from './spec.js';
 
 /** What is bought beyond the bare need, and in which steps. */
 export interface YardageOptions {
@@ -23,6 +24,18 @@ export interface YardageOptions {
   readonly straightening?: LengthInput;
   /** What is bought in case of a wrong cut, default one strip, as wide as the widest. */
   readonly spare?: LengthInput;
+  /** Which plans may be made where none is given; default what the spec says. */
+  readonly method?: CuttingMethod;
+}
+
+/** What one method would buy, and cost in cuts. */
+export interface YardageAlternative {
+  readonly method: CuttingMethod;
+  readonly buy: Length;
+  /** What the strips of its plan take. */
+  readonly bare: Length;
+  /** How many cuts its plan takes, each strip cut by itself. */
+  readonly cuts: number;
 }
 
 /** How much to buy of one fabric, and what it is made up of. */
@@ -36,7 +49,9 @@ export interface Yardage {
   /** The same in meters, never less, up to the next centimeter where it is no whole one. */
   readonly meters: string;
   readonly plan: CuttingPlan;
-  /** Whether it is proven that no plan of this method could buy less. */
+  /** What either method would buy, plain first, where both were asked; else the plan's alone. */
+  readonly alternatives: readonly YardageAlternative[];
+  /** Whether it is proven that no plan of the method that was asked for could buy less. */
   readonly purchaseProven: boolean;
   /** What the strips of the plan take, and nothing else. */
   readonly bare: Length;
@@ -50,7 +65,7 @@ export interface Yardage {
   readonly leftOver: Size;
 }
 
-const OPTION_FIELDS = ['increment', 'shrinkage', 'straightening', 'spare'] as const;
+const OPTION_FIELDS = ['increment', 'shrinkage', 'straightening', 'spare', 'method'] as const;
 
 /**
  * How much fabric to buy: the plan's bare need, one strip to spare and what straightening takes,
@@ -58,6 +73,9 @@ const OPTION_FIELDS = ['increment', 'shrinkage', 'straightening', 'spare'] as co
  *
  * Shrinkage divides: fabric that loses a tenth needs 40 inches to keep 36, not 39 6/10. That squaring
  * up takes up to an inch, and one strip to spare, are common practice, no source.
+ *
+ * Where thrifty plans may be made, the plain plan is made too, and is the one to cut by where both
+ * buy the same.
  *
  * @param specOrPlan what to cut, or a finished plan of it.
  * @throws EighthsError as `cuttingPlan`; `not-a-shrinkage`, `not-positive` or `length-syntax`.
@@ -75,28 +93,68 @@ export function yardage(
   specOrPlan: CuttingSpec | CuttingPlan,
   options: YardageOptions = {},
 ): Yardage {
+  const making = yardageInParts(specOrPlan, options);
+  let state = making.next();
+  while (!state.done) state = making.next();
+  return state.value;
+}
+
+/**
+ * The yardage in the making: pauses every few milliseconds of work, and stops for good when it is
+ * asked for no more. Returns what `yardage` returns.
+ *
+ * @throws EighthsError as `yardage`, before the first pause.
+ * @example
+ * const making = yardageInParts({ width: 42, pieces: [{ width: 5, length: 5, count: 12 }] });
+ * let step = making.next();
+ * // A page waits for its next frame between two steps, or leaves.
+ * while (!step.done) step = making.next();
+ * step.value.yards; // '½ yd'
+ */
+export function* yardageInParts(
+  specOrPlan: CuttingSpec | CuttingPlan,
+  options: YardageOptions = {},
+): Generator<CuttingProgress, Yardage, undefined> {
   checkFields(options, '', OPTION_FIELDS);
   const shrinkage = readShrinkage(options.shrinkage ?? 0);
   const straightening = lengthField(options.straightening ?? 1, 'straightening', 'zero or more');
   const increments = readIncrements(options.increment ?? '1/8 yd');
-  const plan = 'strips' in specOrPlan ? specOrPlan : cuttingPlan(specOrPlan);
-  const spare =
-    options.spare === undefined
-      ? // Strips stand widest first.
-        (plan.strips[0]?.width ?? length(0))
-      : lengthField(options.spare, 'spare', 'zero or more');
-
+  const given =
+    options.spare === undefined ? undefined : lengthField(options.spare, 'spare', 'zero or more');
   const kept = length(1).minus(shrinkage);
-  const needFor = (bare: Length): Length => bare.plus(straightening).plus(spare).dividedBy(kept);
-  const need = needFor(plan.length);
-  const { buy, increment } = purchase(need, increments);
+  // Strips stand widest first.
+  const spareOf = ({ strips }: CuttingPlan): Length => given ?? strips[0]?.width ?? length(0);
+  const bought = (plan: CuttingPlan, bare: Length) => {
+    const need = bare.plus(straightening).plus(spareOf(plan)).dividedBy(kept);
+    return { plan, need, ...purchase(need, increments) };
+  };
+
+  const method = options.method === undefined ? {} : { method: options.method };
+  const asked =
+    'strips' in specOrPlan ? specOrPlan : yield* cuttingPlanInParts({ ...specOrPlan, ...method });
+  const plans = [asked];
+  if (!('strips' in specOrPlan) && asked.method === 'thrifty') {
+    plans.unshift(yield* cuttingPlanInParts({ ...specOrPlan, method: 'plain' }));
+  }
+  const ways = plans.map((plan) => bought(plan, plan.length));
+  // The plain plan stands first, and is as good where it buys the same.
+  const { plan, need, buy, increment } = ways.reduce((best, way) =>
+    way.buy.compareTo(best.buy) < 0 ? way : best,
+  );
+  const spare = spareOf(plan);
   return {
     buy,
     increment,
     yards: formatLength(buy, { unit: 'yd' }),
     meters: formatLength(buy, { unit: 'm', grid: '1 cm', mode: 'up' }),
     plan,
-    purchaseProven: purchase(needFor(plan.lowerBound), increments).buy.equals(buy),
+    alternatives: ways.map((way) => ({
+      method: way.plan.method,
+      buy: way.buy,
+      bare: way.plan.length,
+      cuts: cutsIn(way.plan),
+    })),
+    purchaseProven: bought(plan, asked.lowerBound).buy.compareTo(buy) >= 0,
     bare: plan.length,
     straightening,
     spare,

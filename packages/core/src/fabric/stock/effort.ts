@@ -14,6 +14,11 @@ export class Effort {
     this.spent += steps;
   }
 
+  /** A part of what may still be done, to be counted apart. */
+  share(part: number): Effort {
+    return new Effort(Math.max(0, this.#limit - this.spent) * part);
+  }
+
   /** Whether this much more may be done. */
   allows(steps: number): boolean {
     return this.spent + steps <= this.#limit;

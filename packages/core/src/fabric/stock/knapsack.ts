@@ -8,18 +8,32 @@ interface Layer {
   readonly repeats: boolean;
 }
 
+/** The most valuable patterns of strips of every length up to a whole strip. */
+export interface Filled {
+  /** The value by the length. */
+  readonly best: Float64Array;
+  readonly patternOf: (length: number) => Pattern;
+}
+
 /**
  * The most valuable pattern of a strip that takes no more of any size than is demanded, or undefined
  * where the effort does not allow to find it.
- *
- * Bounded knapsack by dynamic programming over the strip's length. Exact wherever the values and
- * their sums are whole numbers below 2^53.
  */
-export function bestPattern(
+export const bestPattern = (
   stock: Stock,
   values: readonly number[],
   effort: Effort,
-): Pattern | undefined {
+): Pattern | undefined => filled(stock, values, effort)?.patternOf(stock.capacity);
+
+/**
+ * The same for every length at once: bounded knapsack by dynamic programming over the strip's length.
+ * Exact wherever the values and their sums are whole numbers below 2^53.
+ */
+export function filled(
+  stock: Stock,
+  values: readonly number[],
+  effort: Effort,
+): Filled | undefined {
   const { capacity, sizes } = stock;
   const layers = layersOf(stock, values);
   const cells = layers.length * (capacity + 1);
@@ -43,15 +57,18 @@ export function bestPattern(
     }
   });
 
-  const pattern = sizes.map(() => 0);
-  let room = capacity;
-  for (let layer = layers.length - 1; layer >= 0; layer -= 1) {
-    const item = layers[layer]?.item ?? 0;
-    const count = taken[layer * (capacity + 1) + room] ?? 0;
-    pattern[item] = (pattern[item] ?? 0) + count;
-    room -= count * (sizes[item] ?? 0);
-  }
-  return pattern;
+  const patternOf = (length: number): Pattern => {
+    const pattern = sizes.map(() => 0);
+    let room = length;
+    for (let layer = layers.length - 1; layer >= 0; layer -= 1) {
+      const item = layers[layer]?.item ?? 0;
+      const count = taken[layer * (capacity + 1) + room] ?? 0;
+      pattern[item] = (pattern[item] ?? 0) + count;
+      room -= count * (sizes[item] ?? 0);
+    }
+    return pattern;
+  };
+  return { best, patternOf };
 }
 
 /**

@@ -42,11 +42,11 @@ export function* relaxation(
     const pattern = bestPattern(stock, simplex.duals, effort);
     if (pattern === undefined) break;
     const worth = dot(pattern, simplex.duals);
-    if (wholeStrips(simplex.strips / worth) >= wholeStrips(simplex.strips)) break;
+    if (wholeStrips(simplex.cost / worth) >= wholeStrips(simplex.cost)) break;
     pool.push(pattern);
     simplex.usePattern(pattern);
   }
-  const { strips, parts, duals } = simplex;
+  const { cost: strips, parts, duals } = simplex;
   return { strips, parts, duals };
 }
 

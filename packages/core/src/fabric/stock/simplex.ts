@@ -3,30 +3,35 @@ import { dot, type Pattern } from './stock.js';
 /** Below this a floating-point number counts as nothing. */
 export const TINY = 1e-9;
 
-interface Column {
+/** Something that can be cut: how many it gives of each size, and what it costs. */
+export interface Column {
   readonly counts: readonly number[];
-  /** One strip, or none for a column that only lets go of a surplus. */
-  readonly cost: 0 | 1;
+  /** One where strips are counted, or none for a column that only lets go of a surplus. */
+  readonly cost: number;
 }
 
 /**
- * A basis of the linear program "cut every size as often as it is needed, with few strips, parts of
+ * A basis of the linear program "cut every size as often as it is needed, at little cost, parts of
  * strips allowed": revised simplex with a dense inverse, for a few dozen sizes.
  */
 export class Simplex {
   readonly #columns: Column[];
   readonly #inverse: Float64Array[];
-  /** How many strips of each basic column. */
+  /** How many of each basic column. */
   readonly #amounts: number[];
-  /** What one more piece of each size would cost, in strips. */
+  /** What one more piece of each size would cost. */
   readonly duals: number[];
 
-  /** Begins with strips of one size each. */
-  constructor(demands: readonly number[], most: (item: number) => number) {
+  /** Begins with columns of one size each, of which each gives so many. */
+  constructor(
+    demands: readonly number[],
+    most: (item: number) => number,
+    cost: (item: number) => number = () => 1,
+  ) {
     const size = demands.length;
     this.#columns = demands.map((_, i) => ({
       counts: demands.map((_, j) => (i === j ? most(i) : 0)),
-      cost: 1,
+      cost: cost(i),
     }));
     this.#inverse = demands.map((_, i) => {
       const row = new Float64Array(size);
@@ -34,10 +39,10 @@ export class Simplex {
       return row;
     });
     this.#amounts = demands.map((demand, i) => demand / most(i));
-    this.duals = demands.map((_, i) => 1 / most(i));
+    this.duals = demands.map((_, i) => cost(i) / most(i));
   }
 
-  get strips(): number {
+  get cost(): number {
     return this.#amounts.reduce(
       (sum, amount, row) => sum + amount * (this.#columns[row]?.cost ?? 0),
       0,
@@ -53,18 +58,18 @@ export class Simplex {
   }
 
   usePattern(pattern: Pattern): void {
-    this.#enter({ counts: pattern, cost: 1 });
+    this.use({ counts: pattern, cost: 1 });
   }
 
   /** Where a size costs less than nothing, lets more of it be cut than is needed. */
   releaseSurplus(): boolean {
     const item = this.duals.findIndex((dual) => dual < -TINY);
     if (item < 0) return false;
-    this.#enter({ counts: this.duals.map((_, i) => (i === item ? -1 : 0)), cost: 0 });
+    this.use({ counts: this.duals.map((_, i) => (i === item ? -1 : 0)), cost: 0 });
     return true;
   }
 
-  #enter(column: Column): void {
+  use(column: Column): void {
     const change = this.#inverse.map((row) => {
       let sum = 0;
       for (let i = 0; i < row.length; i += 1) sum += (row[i] ?? 0) * (column.counts[i] ?? 0);

@@ -1,0 +1,84 @@
+import type { Effort } from '../stock/effort.js';
+import { Simplex } from '../stock/simplex.js';
+import { dot } from '../stock/stock.js';
+import type { Sheet } from './sheet.js';
+import { Tables } from './tables.js';
+
+/** Something that strips count for besides their pieces. */
+export interface Need {
+  /** How much of it is needed; below nothing where strips use it up. */
+  readonly amount: number;
+  /** What it costs otherwise. */
+  readonly cost: number;
+  /** What a strip of each level counts for. */
+  readonly of: readonly number[];
+}
+
+/** Strips that the prices were found with: they are asked first. */
+export interface KnownStrip {
+  readonly level: number;
+  readonly counts: readonly number[];
+}
+
+/** How much more than it costs a strip must be worth to be taken. */
+const WORTHWHILE = 1e-7;
+
+/**
+ * What one more of each size would cost, and then of each need: column generation (Gilmore and Gomory
+ * 1961, 1965) over strips of every level, parts of strips allowed.
+ *
+ * @param stripCosts what a strip of each level costs
+ * @param known strips met so far; new ones are added
+ */
+export function* pricesFor(
+  sheet: Sheet,
+  needs: readonly Need[],
+  stripCosts: readonly number[],
+  known: KnownStrip[],
+  effort: Effort,
+): Generator<void, { readonly cost: number; readonly prices: readonly number[] }> {
+  const { demands, levels } = sheet;
+  const sizes = demands.length;
+  // A piece by itself costs the narrowest strip that it can be cut from.
+  const alone = demands.map((_, item) =>
+    Math.min(...levels.map(({ height, items }) => (items.includes(item) ? height : Infinity))),
+  );
+  const simplex = new Simplex(
+    [...demands, ...needs.map(({ amount }) => amount)],
+    (i) => (i >= sizes && (needs[i - sizes]?.amount ?? 0) < 0 ? -1 : 1),
+    (i) => alone[i] ?? needs[i - sizes]?.cost ?? 0,
+  );
+  const columnOf = ({ level, counts }: KnownStrip) => ({
+    counts: [...counts, ...needs.map(({ of }) => of[level] ?? 0)],
+    cost: stripCosts[level] ?? 0,
+  });
+  const columns = known.map(columnOf);
+  while (effort.allows(0)) {
+    effort.spend(columns.length * (sizes + needs.length));
+    let most = WORTHWHILE;
+    let best: (typeof columns)[number] | undefined;
+    for (const column of columns) {
+      const gain = dot(column.counts, simplex.duals) - column.cost;
+      if (gain > most) [most, best] = [gain, column];
+    }
+    if (best !== undefined) {
+      simplex.use(best);
+      continue;
+    }
+    if (simplex.releaseSurplus()) continue;
+    yield;
+    const tables = new Tables(sheet, simplex.duals.slice(0, sizes), effort);
+    const before = columns.length;
+    for (const level of levels.keys()) {
+      const strip = { level, counts: sheet.demands };
+      const { counts, cost } = columnOf(strip);
+      const gain =
+        tables.strip(level) + dot(counts.slice(sizes), simplex.duals.slice(sizes)) - cost;
+      if (gain <= WORTHWHILE) continue;
+      known.push({ level, counts: tables.counts(level) });
+      columns.push(columnOf({ level, counts: tables.counts(level) }));
+    }
+    if (columns.length === before) break;
+  }
+  return { cost: simplex.cost, prices: simplex.duals };
+}
