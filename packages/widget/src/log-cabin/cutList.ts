@@ -45,7 +45,7 @@ export function stripList(context: CutListContext): TemplateResult {
 }
 
 /** What a row of the cut list becomes. */
-function partName({ part, logs }: LogCabinPiece, voice: Voice): string {
+export function partName({ part, logs }: LogCabinPiece, voice: Voice): string {
   switch (part) {
     case 'center':
       return voice.say('pieceCenter');

@@ -1,6 +1,8 @@
-import { drawLogCabin, type LogCabin, type LogCabinPiece } from '@eighths/core';
+import { type Drawing, drawLogCabin, type LogCabin, type LogCabinPiece } from '@eighths/core';
 import {
+  type CSSResult,
   html,
+  noChange,
   nothing,
   type PropertyDeclarations,
   type PropertyValues,
@@ -10,8 +12,10 @@ import { define } from '../base/define.js';
 import { EighthsElement, fieldProperties } from '../base/element.js';
 import type { Measures, Units } from '../base/measures.js';
 import { rewritten } from '../base/rewritten.js';
-import type { Voice } from '../base/voice.js';
+import type { Vocabulary } from '../base/translated.js';
+import { type Voice, voiceOf } from '../base/voice.js';
 import { looks } from '../look/looks.js';
+import type { Messages } from '../messages/messages.js';
 import { cutList, stripList } from './cutList.js';
 import { type GivenSettings, withDefaults } from './defaults.js';
 import {
@@ -22,22 +26,39 @@ import {
 } from './fields.js';
 import { isInSight, logCabinForm } from './form.js';
 import { type LogCabinModel, logCabinModel } from './model.js';
-import { logCabinSheet, sheetSteps } from './sheet.js';
+import type { MadeBlock, Workshop } from './panels/panel.js';
+import { logCabinSheet, sheetSteps, stepDrawing } from './sheet.js';
 import { trimChart } from './trimChart.js';
 
 /** `<eighths-log-cabin>`: a log cabin block to type in, drawn, with its cut list and trim chart. */
 export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, LogCabinModel> {
-  static override readonly styles = looks;
+  static override styles: CSSResult[] = [looks];
   static override properties: PropertyDeclarations = {
     ...EighthsElement.properties,
     ...fieldProperties(logCabinFields),
+    panels: {},
+    panelsOpen: { attribute: 'panels-open' },
     at: { state: true },
   };
+
+  /** What there is to do below a block; a page that wants its numbers alone has none. */
+  static workshop: Workshop | undefined;
+
+  /** The names of the panels to show, separated by spaces: default all that are registered, or `none`. */
+  declare panels: string | undefined;
+  /** The names of the panels that are open at first. */
+  declare panelsOpen: string | undefined;
 
   /** The drawing that is shown: 0 is the whole block, then the rounds step by step. */
   declare protected at: number;
 
   protected override readonly fields = logCabinFields;
+  protected override readonly vocabulary: Vocabulary = {
+    texts: ['common', 'logCabin'],
+    rooms: ['logCabin', 'table', 'seam', 'fit', 'sheet', 'drawing'],
+  };
+  #made: MadeBlock | undefined;
+  readonly #panelState = EighthsLogCabin.workshop?.begin(this);
 
   constructor() {
     super();
@@ -49,10 +70,21 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     define(tag, EighthsLogCabin, registry);
   }
 
+  /** Gives the element panels, before it is registered: `EighthsLogCabin.furnish(workshop)`. */
+  static furnish(workshop: Workshop): void {
+    EighthsLogCabin.workshop = workshop;
+    EighthsLogCabin.styles = [looks, workshop.looks];
+  }
+
   /** What all blocks take, ready for a cutting plan; empty until there is a plan. */
   get pieces(): readonly LogCabinPiece[] {
     const blocks = this.model?.more.blocks ?? 1;
     return (this.plan?.pieces ?? []).map((piece) => ({ ...piece, count: piece.count * blocks }));
+  }
+
+  protected override get messages(): Messages {
+    const common = super.messages;
+    return EighthsLogCabin.workshop?.messages(common) ?? common;
   }
 
   protected override fill(given: GivenSettings, units: Units): LogCabinSettings {
@@ -65,7 +97,8 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    const { plan } = this;
+    const { plan, model } = this;
+    if (model?.plan !== undefined) this.#made = { plan: model.plan, spec: model.spec };
     if (plan === undefined) return;
     if (!this.touched || !this.settled || this.stale) return;
     const { finished, unfinished, center, rounds } = plan;
@@ -86,7 +119,16 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
       field,
       rewritten(this.settings?.[field] ?? '', before, after),
     ]);
+    this.#panelState?.rewrite(before, after);
     this.type(Object.fromEntries(texts), false);
+  }
+
+  protected override shownDrawing(): Drawing | undefined {
+    const { plan } = this;
+    if (plan === undefined) return undefined;
+    const hand = this.shownHand;
+    const step = sheetSteps(plan, hand)[this.at] ?? { round: 0, order: 1 };
+    return stepDrawing(step, plan, hand);
   }
 
   protected override holdsLength(field: string): boolean {
@@ -161,6 +203,39 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     </ul>`;
   }
 
+  /** Puts what was found into the inputs, but for those that the page fixes. */
+  #fillIn(texts: GivenSettings): void {
+    const free = Object.entries(texts).filter(([field]) => !this.isLocked(field));
+    this.type(Object.fromEntries(free), false);
+  }
+
+  #panels(settings: LogCabinSettings, voice: Voice): TemplateResult | typeof noChange | undefined {
+    const { workshop } = EighthsLogCabin;
+    const state = this.#panelState;
+    if (workshop === undefined || state === undefined) return undefined;
+    if (!state.follows(settings, !this.settled)) return noChange;
+    const { plan, model } = this;
+    const { measures } = voice;
+    const worked = plan === undefined ? '' : measures.typed(plan.finished.width);
+    const context = {
+      voice,
+      spoken: voiceOf(this.shownMessages, { ...measures, figures: measures.spoken }),
+      settings,
+      finished: settings.finished.trim() === '' ? worked : settings.finished,
+      block: this.#made,
+      blocks: model?.more.blocks ?? 1,
+      hand: this.shownHand,
+      isLocked: (field: string) => this.isLocked(field),
+      fill: (texts: GivenSettings) => this.#fillIn(texts),
+      state,
+      host: this,
+      css: EighthsLogCabin.styles.map(({ cssText }) => cssText).join(''),
+    };
+    const { panels } = workshop;
+    const wanted = { panels, names: this.panels, opened: this.panelsOpen };
+    return workshop.show(wanted, context);
+  }
+
   protected override render(): TemplateResult {
     const { plan, settings, stale } = this;
     const voice = this.voice(settings?.grid);
@@ -176,6 +251,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
           ${plan === undefined ? nothing : this.#warnings(plan, voice)}
         </div>
         ${answer?.lists}
+        ${settings === undefined ? nothing : this.#panels(settings, voice)}
 `;
     return this.frame(contents, voice);
   }

@@ -60,3 +60,7 @@ export const lengthFields = logCabinFields.filter((field) =>
 
 /** What stands in each input, as text; empty where nothing is given. */
 export type LogCabinSettings = Readonly<Record<LogCabinField, string>>;
+
+/** The field of a name, if there is one. */
+export const fieldNamed = (name: string): LogCabinField | undefined =>
+  logCabinFields.find((field) => field === name);

@@ -1,4 +1,5 @@
 import {
+  type Drawing,
   drawLogCabin,
   drawTrim,
   type LogCabin,
@@ -56,16 +57,22 @@ function instruction({ turn, cuts }: RulerPlacement, voice: Voice): string {
   return voice.say(turn === 0 ? 'facing' : 'turnedQuarter');
 }
 
-function drawn({ round, placement, order }: SheetStep, context: SheetContext): TemplateResult {
-  const { plan, voice, hand } = context;
-  const drawing =
-    placement === undefined
-      ? drawLogCabin(plan, round === 0 ? {} : { round })
-      : drawTrim(plan, { round, placement: order, hand });
+/** What a step shows. */
+export const stepDrawing = (
+  { round, placement, order }: SheetStep,
+  plan: LogCabin,
+  hand: 'left' | 'right',
+): Drawing =>
+  placement === undefined
+    ? drawLogCabin(plan, round === 0 ? {} : { round })
+    : drawTrim(plan, { round, placement: order, hand });
+
+function drawn(step: SheetStep, { plan, voice, hand }: SheetContext): TemplateResult {
+  const { placement } = step;
   const words = placement === undefined ? '' : instruction(placement, voice);
   return html`<figure>
     <figcaption .textContent=${words}></figcaption>
-    ${drawingView(drawing, voice)}
+    ${drawingView(stepDrawing(step, plan, hand), voice)}
   </figure>`;
 }
 

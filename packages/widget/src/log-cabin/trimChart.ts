@@ -51,9 +51,9 @@ const roundHead = (round: LogCabinRound, { plan, voice, goTo }: ChartContext): T
 /** For each round and side, what is measured from which seam, and what the trim takes off. */
 export function trimChart(context: ChartContext): TemplateResult {
   const { plan, voice } = context;
-  const { say, word } = voice;
+  const { say, list } = voice;
   const sidesOf = ({ sides }: ChartRow): string =>
-    sides.length === SIDES.length ? say('allSides') : sides.map(word).join(', ');
+    sides.length === SIDES.length ? say('allSides') : list(sides);
   const measured = (
     name: 'centerSeamToEdge' | 'lastSeamToEdge' | 'trimAway',
   ): Column<ChartRow> => ({
