@@ -1,15 +1,23 @@
-import type { EighthsError } from '@eighths/core';
+import type { Drawing, EighthsError } from '@eighths/core';
 import {
   html,
   LitElement,
+  nothing,
   type PropertyDeclarations,
   type PropertyValues,
   type TemplateResult,
 } from 'lit';
+import { actionsNamed } from '../actions/actionRow.js';
+import { AnswerActions } from '../actions/answerActions.js';
+import { settingsIn } from '../actions/link.js';
+import type { Catalog } from '../messages/catalog.js';
 import { type Messages, messages } from '../messages/messages.js';
+import { addCatalog, type Language, langOf, languageFor, watchLanguage } from './languages.js';
 import { type Measures, measuresFor, type Units } from './measures.js';
 import { propertyName } from './names.js';
+import { type DecimalSign, numbersIn, withDecimalSign } from './numbers.js';
 import { textOf } from './text.js';
+import { translated, type Vocabulary } from './translated.js';
 import { version } from './version.js';
 import { type Voice, voiceOf } from './voice.js';
 
@@ -75,11 +83,20 @@ export abstract class EighthsElement<
 > extends LitElement {
   static readonly version = version;
 
+  /**
+   * Takes the words of another language, for all elements: `addMessages('de', german)`. They are shown
+   * where the page's `lang`, or the element's own, asks for them.
+   */
+  static addMessages(language: string, catalog: Catalog): void {
+    addCatalog(language, catalog);
+  }
+
   static override properties: PropertyDeclarations = {
     units: {},
     hand: {},
     locked: {},
     theme: { reflect: true },
+    actions: {},
     settled: { state: true },
     target: { state: true },
     summary: { state: true },
@@ -93,6 +110,8 @@ export abstract class EighthsElement<
   declare locked: string | undefined;
   /** `light`, `dark` or `auto` (default: as the page). */
   declare theme: string | undefined;
+  /** What a reader can do with the answer: any of `copy csv svg print link`, or `none`. */
+  declare actions: string | undefined;
   /** Whether the reader has paused, so that what is wrong may be said. */
   declare protected settled: boolean;
   /** The length input that was used last: fractions are put there. */
@@ -101,6 +120,8 @@ export abstract class EighthsElement<
   declare protected summary: string;
 
   protected abstract readonly fields: readonly Field[];
+  /** Where its words stand in another language's catalog. */
+  protected abstract readonly vocabulary: Vocabulary;
   /** What is not given is filled in. */
   protected abstract fill(
     given: Readonly<Partial<Record<Field, string>>>,
@@ -111,6 +132,11 @@ export abstract class EighthsElement<
     measures: Measures,
   ): Model;
 
+  /** The drawing that is shown now, to be saved. */
+  protected shownDrawing(): Drawing | undefined {
+    return undefined;
+  }
+
   protected settings: Readonly<Record<Field, string>> | undefined;
   protected model: Model | undefined;
   /** Whether the reader has changed anything yet. */
@@ -119,6 +145,14 @@ export abstract class EighthsElement<
   #told: string | undefined;
   #toldError: string | undefined;
   #pause: ReturnType<typeof setTimeout> | undefined;
+  #language: Language | undefined;
+  #unwatch: (() => void) | undefined;
+  readonly #answer = new AnswerActions({
+    host: this,
+    css: () => this.css,
+    drawing: () => this.shownDrawing(),
+    settings: () => ({ units: this.shownUnits, ...this.settings }),
+  });
 
   constructor() {
     super();
@@ -135,8 +169,19 @@ export abstract class EighthsElement<
     return this.#plan;
   }
 
+  /** Every word of the element, in English. */
   protected get messages(): Messages {
     return messages;
+  }
+
+  /** Every word in the language that the page asks for, and in English where that lacks it. */
+  protected get shownMessages(): Messages {
+    return translated(this.messages, this.language.catalog, this.vocabulary);
+  }
+
+  protected get language(): Language {
+    this.#language ??= languageFor(langOf(this));
+    return this.#language;
   }
 
   protected get shownUnits(): Units {
@@ -147,8 +192,23 @@ export abstract class EighthsElement<
     return this.hand === 'left' ? 'left' : 'right';
   }
 
+  protected get decimalSign(): DecimalSign {
+    return numbersIn(this.language.locale).decimalSign;
+  }
+
   protected voice(grid = ''): Voice {
-    return voiceOf(this.messages, measuresFor(this.shownUnits, 'en', grid));
+    return voiceOf(this.shownMessages, this.measures(grid), this.language.catalog);
+  }
+
+  protected measures(grid = ''): Measures {
+    const { locale, words: language, catalog } = this.language;
+    return measuresFor(this.shownUnits, locale, grid, { language, catalog });
+  }
+
+  /** Its style sheets as a text, for a copy of it on another page. */
+  protected get css(): string {
+    const { elementStyles } = this.constructor as typeof LitElement;
+    return elementStyles.map((style) => ('cssText' in style ? style.cssText : '')).join('');
   }
 
   protected isLocked(field: string): boolean {
@@ -182,14 +242,31 @@ export abstract class EighthsElement<
     this.settled = true;
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#followLink();
+    this.#unwatch = watchLanguage(this, () => this.requestUpdate());
+    // It may stand in another language now.
+    if (this.hasUpdated) this.requestUpdate();
+  }
+
+  /** A link may carry settings for this element, where the page's author allows links. */
+  #followLink(): void {
+    if (!actionsNamed(this.actions ?? '').includes('link')) return;
+    const fields = ['units', ...this.fields].filter((field) => !this.isLocked(field));
+    const linked = settingsIn(location.hash, this.id || this.localName, fields);
+    for (const [field, text] of linked) Reflect.set(this, propertyName(field), text);
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    this.#unwatch?.();
     this.settle();
   }
 
   /** The text of an input for what a page sets as its value. */
   protected textOf(_field: Field, value: unknown): string {
-    return textOf(value);
+    return textOf(value, this.decimalSign);
   }
 
   #given(): Partial<Record<Field, string>> {
@@ -201,8 +278,37 @@ export abstract class EighthsElement<
     return given;
   }
 
+  /** What is not given is filled in, with the decimal signs of the language. */
+  #filled(): Readonly<Record<Field, string>> {
+    const given = this.#given();
+    const settings: Record<Field, string> = { ...this.fill(given, this.shownUnits) };
+    const texts = new Set(Object.values(given));
+    const { decimalSign } = this;
+    for (const field of this.fields) {
+      if (texts.has(settings[field]) || !this.holdsLength(field)) continue;
+      settings[field] = withDecimalSign(settings[field], '.', decimalSign);
+    }
+    return settings;
+  }
+
+  /** The page's language may have changed: what stands in the inputs is written as that does. */
+  #followLanguage(): void {
+    // Apart from any page it keeps what it spoke on the last one.
+    if (!this.isConnected && this.hasUpdated) return;
+    const before = this.hasUpdated ? this.decimalSign : undefined;
+    this.#language = undefined;
+    const after = this.decimalSign;
+    if (before === undefined || before === after) return;
+    for (const field of this.fields) {
+      const value: unknown = Reflect.get(this, propertyName(field));
+      if (typeof value !== 'string' || !this.holdsLength(field)) continue;
+      Reflect.set(this, propertyName(field), withDecimalSign(value, before, after));
+    }
+  }
+
   protected override willUpdate(_changed: PropertyValues): void {
-    this.settings = this.fill(this.#given(), this.shownUnits);
+    this.#followLanguage();
+    this.settings = this.#filled();
     this.model = this.readModel(this.settings, this.voice().measures);
     this.#plan = this.model.plan ?? this.#plan;
   }
@@ -224,12 +330,14 @@ export abstract class EighthsElement<
     return html`<div
       class="root ${this.stale ? 'stale' : ''}"
       part="root"
+      lang=${this.language.words}
       @input=${stop}
       @change=${stop}
       @focusin=${this.#noteTarget}
     >
       <div class="page">
         ${contents}
+        ${this.#plan === undefined ? nothing : this.#answer.row(this.actions, voice)}
         <p class="caution wide" .textContent=${voice.say('caution')}></p>
       </div>
       <output class="unseen" .textContent=${this.summary}></output>

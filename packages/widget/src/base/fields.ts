@@ -96,7 +96,11 @@ function echo(typed: string, voice: Voice): TemplateResult | typeof nothing {
   const value = lengthOf(typed, voice);
   if (value === undefined || voice.measures.typed(value) === typed.trim()) return nothing;
   const { figures, spoken, units } = voice.measures;
-  return spokenText(units === 'metric' ? figures(value) : `${figures(value)} in`, spoken(value));
+  const shown = figures(value);
+  return spokenText(
+    units === 'metric' ? shown : voice.say('inInches', { length: shown }),
+    spoken(value),
+  );
 }
 
 /** One step up or down of what stands in an input; undefined where that is no single length. */

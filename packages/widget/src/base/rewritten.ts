@@ -2,7 +2,7 @@ import { EighthsError } from '@eighths/core';
 import type { Measures } from './measures.js';
 
 /** Between the lengths of a list or a size, kept as it was typed. */
-const BETWEEN = /(\s*;\s*|,\s+|\s*×\s*|\s+x\s+|\s+by\s+)/i;
+const BETWEEN = /(\s*;\s*|,\s+|\s*×\s*|\s+(?:x|by|mal|sur|par|por)\s+)/i;
 
 function rewriteOne(typed: string, before: Measures, after: Measures): string {
   try {

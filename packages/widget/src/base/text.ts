@@ -1,22 +1,27 @@
+import type { DecimalSign } from './numbers.js';
+
 /** Between the entries of a list with one value a round. */
 const LIST = /\s*;\s*|,\s+/;
-const BY = /\s*(?:×|\bx\b|\bby\b)\s*/i;
+/** In each of the languages that the elements speak. */
+const BY = /\s*(?:×|\b(?:x|by|mal|sur|par|por)\b)\s*/i;
 
 /**
  * The text of an input for whatever a page sets as its value: a text as it is, a number, a length,
- * a list with one value a round, or a size.
+ * a list with one value a round, or a size. A number is written with the decimal sign in use, which
+ * its reader asks for first.
  */
-export function textOf(value: unknown): string {
+export function textOf(value: unknown, decimalSign: DecimalSign = '.'): string {
   if (value === null || value === undefined) return '';
-  if (Array.isArray(value)) return value.map(textOf).join('; ');
+  if (Array.isArray(value)) return value.map((each) => textOf(each, decimalSign)).join('; ');
   if (typeof value === 'object') {
     if ('width' in value && 'height' in value) {
-      return `${textOf(value.width)} by ${textOf(value.height)}`;
+      return `${textOf(value.width, decimalSign)} by ${textOf(value.height, decimalSign)}`;
     }
     // A length writes itself in inches, whatever a bare number means here.
     return 'toJSON' in value && typeof value.toJSON === 'function' ? `${value.toJSON()} in` : '';
   }
-  return String(value);
+  const text = String(value);
+  return typeof value === 'number' ? text.replace('.', decimalSign) : text;
 }
 
 /** One value, or a list of them where the text separates several: `1 1/4; 1; 3/4`. */

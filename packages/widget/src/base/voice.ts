@@ -1,14 +1,15 @@
 import {
   type DrawingWord,
   type EighthsError,
+  type ErrorCode,
   fillSentence,
-  type LengthInput,
   type Notice,
   type SentenceValue,
   type SentenceValues,
 } from '@eighths/core';
+import type { Catalog } from '../messages/catalog.js';
 import type { MessageName, Messages, WordName } from '../messages/messages.js';
-import { type Measures, valueWriter } from './measures.js';
+import { type Measures, type ValueWriting, valueWriter } from './measures.js';
 
 /** An element's words and numbers, in its language and units. */
 export interface Voice {
@@ -23,33 +24,67 @@ export interface Voice {
   readonly write: (value: SentenceValue) => string;
   /** A word such as a side's; a text that is no known word (a fabric's name) stays as it is. */
   readonly word: (text: string) => string;
+  /** Several of them in one line. */
+  readonly list: (texts: readonly string[]) => string;
   /** What a plan or a drawing says. */
   readonly notice: (notice: Notice<string>) => string;
   readonly error: (error: EighthsError) => string;
   readonly drawingWords: Readonly<Partial<Record<DrawingWord, string>>>;
+  /** The other language's messages, where there is one. */
+  readonly catalog: Catalog | undefined;
 }
+
+/** What a page has written is repeated in its errors as it is, and so are the words it may write. */
+const VERBATIM: readonly ErrorCode[] = [
+  'length-syntax',
+  'not-a-count',
+  'unknown-choice',
+  'unknown-field',
+  'missing-field',
+  'not-loaded',
+];
 
 const has = <Key extends string>(table: Readonly<Record<Key, unknown>>, key: string): key is Key =>
   Object.hasOwn(table, key);
 
-export function voiceOf(messages: Messages, measures: Measures): Voice {
+/** Fabrics of the same kind are told apart by numbers: `rail 3`. */
+const NUMBERED = /^(\D+) (\d{1,2})$/;
+
+export function voiceOf(messages: Messages, measures: Measures, catalog?: Catalog): Voice {
   const { words, sentences, errors } = messages;
-  const word = (text: string): string => (has<WordName>(words, text) ? words[text] : text);
+  const known = (text: string): string | undefined =>
+    has<WordName>(words, text) ? words[text] : undefined;
+  const word = (text: string): string => {
+    const [, name = '', number] = NUMBERED.exec(text) ?? [];
+    const numbered = catalog && known(name);
+    return known(text) ?? (numbered === undefined ? text : `${numbered} ${number}`);
+  };
   const template = (name: MessageName): string => messages[name] ?? name;
-  const writer = (write: (value: LengthInput) => string) =>
-    valueWriter(write, word, template('by'));
-  const shown = writer(measures.figures);
-  const spoken = writer(measures.spoken);
+  const [by, comma] = [template('by'), template('comma')];
+  const writing: ValueWriting = { write: measures.figures, count: measures.count, word, by, comma };
+  const shown = valueWriter(writing);
+  const spoken = valueWriter({ ...writing, write: measures.spoken });
+  const verbatim = valueWriter({ ...writing, word: (text) => text });
+  /** The sentence of the very case, of its reason, of its code, or the core's own. */
+  const errorTemplate = ({ code, values, template: english }: EighthsError): string =>
+    errors[english] ?? errors[`${code} ${values.reason}`] ?? errors[code] ?? english;
   return {
     measures,
     template,
+    catalog,
     write: shown,
     say: (name, values = {}) => fillSentence(template(name), values, shown),
     speak: (name, values = {}) => fillSentence(template(name), values, spoken),
     word,
+    list: (texts) => texts.map(word).join(comma),
     notice: ({ code, values, text }) =>
       has(sentences, code) ? fillSentence(sentences[code], values, shown) : text,
-    error: ({ code, values, template }) => fillSentence(errors[code] ?? template, values, shown),
+    error: (error) =>
+      fillSentence(
+        errorTemplate(error),
+        error.values,
+        VERBATIM.includes(error.code) ? verbatim : shown,
+      ),
     drawingWords: words,
   };
 }

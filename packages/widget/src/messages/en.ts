@@ -9,6 +9,10 @@ export const en = {
   inches: 'Inches',
   centimeters: 'Centimeters',
   by: '{width} by {height}',
+  /** A length in figures that stands alone, so that its unit is named. */
+  inInches: '{length} in',
+  /** Between the entries of a list. */
+  comma: ', ',
 
   // The block
   sizes: 'Sizes',
@@ -54,6 +58,16 @@ export const en = {
   fractions: 'Put in a fraction',
   less: 'A step less',
   greater: 'A step more',
+
+  // What can be done with the answer
+  actions: 'With this answer',
+  copyText: 'Copy as text',
+  saveTables: 'Save the tables (CSV)',
+  saveDrawing: 'Save the drawing (SVG)',
+  printThis: 'Print this',
+  copyLink: 'Copy a link to this',
+  copied: 'Copied.',
+  copyByHand: 'The page may not use the clipboard: copy this by hand.',
 
   // The answer
   headline: '{finished} finished, trim to {unfinished}',

@@ -1,0 +1,4 @@
+import { de } from '../messages/de.js';
+import { speak } from './speak.js';
+
+speak('de', de);

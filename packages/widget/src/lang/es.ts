@@ -1,0 +1,4 @@
+import { es } from '../messages/es.js';
+import { speak } from './speak.js';
+
+speak('es', es);

@@ -1,0 +1,4 @@
+import { fr } from '../messages/fr.js';
+import { speak } from './speak.js';
+
+speak('fr', fr);

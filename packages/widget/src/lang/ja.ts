@@ -1,0 +1,4 @@
+import { ja } from '../messages/ja.js';
+import { speak } from './speak.js';
+
+speak('ja', ja);
