@@ -32,9 +32,19 @@ export default defineConfig([
   {
     entry: {
       eighths: 'src/define.ts',
+      // The calculator alone, and with all that there is to do below it.
       'eighths-log-cabin': 'src/define/log-cabin.ts',
+      'eighths-log-cabin-workshop': 'src/define/log-cabin-workshop.ts',
       'eighths-fabric': 'src/define/fabric.ts',
+      'eighths-quilt': 'src/define/quilt.ts',
       'eighths-unit': 'src/define/unit.ts',
+      // What the page for frames runs besides.
+      embed: 'src/define/embed.ts',
+      // Another language's words, beside any of them.
+      'eighths-de': 'src/lang/de.ts',
+      'eighths-fr': 'src/lang/fr.ts',
+      'eighths-es': 'src/lang/es.ts',
+      'eighths-ja': 'src/lang/ja.ts',
     },
     format: 'iife',
     platform: 'browser',

@@ -1,3 +1,4 @@
 import './define/fabric.js';
-import './define/log-cabin.js';
+import './define/log-cabin-workshop.js';
+import './define/quilt.js';
 import './define/unit.js';

@@ -1,6 +1,12 @@
 export { EighthsFabric } from './fabric/element.js';
 export type { FabricAnswer, FabricPlan } from './fabric/solving.js';
 export { EighthsLogCabin } from './log-cabin/element.js';
+export type { LogCabinPanel, PanelContext, Workshop } from './log-cabin/panels/panel.js';
+export { workshop } from './log-cabin/panels/workshop.js';
+export type { CartLine } from './quilt/cart.js';
+export { EighthsQuilt } from './quilt/element.js';
 export { EighthsUnit } from './unit/element.js';
 export type { ChangeDetail, ErrorDetail } from './base/element.js';
+export type { Catalog } from './messages/catalog.js';
+export { spokenFractions } from './messages/fractions.js';
 export { version } from './base/version.js';

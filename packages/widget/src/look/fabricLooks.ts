@@ -1,15 +1,15 @@
 import { css } from 'lit';
 
-/** What the fabric element shows besides: the list of pieces, and fabric folded onto rows. */
+/** What the fabric element shows besides: the lists of pieces and fabric, and fabric folded onto rows. */
 export const fabricLooks = css`
   .piece {
     display: grid;
-    grid-template-columns: 2.4em 0.7fr 1fr 1fr 1.2fr auto;
+    grid-template-columns: 2em 0.7fr 1fr 1fr 1.1fr 1.1fr auto;
     gap: 0 0.75em;
     align-items: start;
   }
-  .piece:not(:first-child) label,
-  .piece:not(:first-child) .label {
+  .piece + .piece label,
+  .piece + .piece .label {
     position: absolute;
     width: 1px;
     height: 1px;
@@ -25,13 +25,27 @@ export const fabricLooks = css`
   .add {
     margin-bottom: 0.5em;
   }
-  .piece label {
+  .piece label,
+  .piece .label {
     min-height: 2.95em;
     align-content: end;
   }
+  :not(.piece) + .piece .number-in-list,
   .piece:first-child .number-in-list,
+  :not(.piece) + .piece button,
   .piece:first-child button {
     margin-top: 2.3em;
+  }
+  select {
+    width: 100%;
+    min-height: 2.2em;
+    border: 0;
+    border-bottom: 1px solid;
+    border-radius: 0;
+    background: var(--paper);
+    color: inherit;
+    font: inherit;
+    font-size: 1.25em;
   }
   .rows {
     display: grid;
@@ -42,11 +56,21 @@ export const fabricLooks = css`
     min-height: 0;
   }
   .answers p:not([class]),
-  .steps {
+  .steps,
+  .plain {
     margin: 1em 0;
   }
-  .steps {
-    padding-inline-start: 1.5em;
+  .steps,
+  .plain {
+    padding-inline-start: 2.2em;
+  }
+  .answers h3 {
+    margin-top: 1.5em;
+    font-size: 1.1em;
+    font-weight: 600;
+  }
+  .on-hand {
+    margin-top: 1.5em;
   }
   .headline .minor {
     font-size: 0.6em;
@@ -55,5 +79,16 @@ export const fabricLooks = css`
   .selvage {
     stroke-width: 3;
     stroke-dasharray: 1 4;
+  }
+  @container (max-width: 30em) {
+    .piece {
+      grid-template-columns: 2em 1fr 1fr 1fr;
+    }
+    .piece > :nth-child(5) {
+      grid-column: 2;
+    }
+    .piece > button {
+      justify-self: end;
+    }
   }
 `;

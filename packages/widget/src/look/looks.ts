@@ -469,6 +469,21 @@ export const looks = css`
     --tint: var(--eighths-fabric-8, light-dark(#d9d3ca, #55514a));
   }
 
+  .actions {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.5em 0.75em;
+  }
+  .by-hand {
+    box-sizing: border-box;
+    width: 100%;
+    border: 1px solid;
+    background: var(--paper);
+    color: inherit;
+    font: inherit;
+  }
+
   @container (max-width: 26em) {
     th,
     td {
@@ -521,6 +536,7 @@ export const looks = css`
       color-scheme: light;
       font-size: 10pt;
     }
+    .actions,
     .controls,
     .fractions,
     details,

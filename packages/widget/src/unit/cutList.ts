@@ -1,4 +1,4 @@
-import { formatLength, type LengthInput, type UnitCut, type UnitPlan } from '@eighths/core';
+import type { LengthInput, UnitCut, UnitPlan } from '@eighths/core';
 import { html, nothing, type TemplateResult } from 'lit';
 import { measure, rectangleMeasure } from '../base/measure.js';
 import { sentence } from '../base/sentence.js';
@@ -19,7 +19,7 @@ export interface UnitLists {
 const exactWriter =
   ({ measures }: Voice) =>
   (value: LengthInput): string =>
-    measures.units === 'metric' ? measures.bare(value) : formatLength(value, { style: 'decimal' });
+    measures.decimal(value);
 
 /** What a cut measures; a strip's width first, as it is cut. */
 function sizeOf(cut: UnitCut, voice: Voice): TemplateResult {

@@ -1,4 +1,10 @@
-import { drawingSentences, type Piece, type UnitPlan, unitSentences } from '@eighths/core';
+import {
+  type Drawing,
+  drawingSentences,
+  type Piece,
+  type UnitPlan,
+  unitSentences,
+} from '@eighths/core';
 import {
   html,
   nothing,
@@ -10,6 +16,7 @@ import { define } from '../base/define.js';
 import { EighthsElement, fieldProperties } from '../base/element.js';
 import type { Measures, Units } from '../base/measures.js';
 import { rewritten } from '../base/rewritten.js';
+import type { Vocabulary } from '../base/translated.js';
 import { type Voice, voiceOf } from '../base/voice.js';
 import { looks } from '../look/looks.js';
 import { unitLooks } from '../look/unitLooks.js';
@@ -24,7 +31,7 @@ import { headline, headlineOf } from './headline.js';
 import { methodTable } from './methodTable.js';
 import { type UnitModel, unitModel } from './model.js';
 import { readableMeasures } from './readable.js';
-import { drawingsOf, unitSheet } from './sheet.js';
+import { drawingsOf, unitDrawing, unitSheet } from './sheet.js';
 import { trimTable } from './trimTable.js';
 
 /** `<eighths-unit>`: a pieced unit to type in, drawn, with its cuts, its trim and its methods. */
@@ -40,6 +47,10 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
   declare protected at: number;
 
   protected override readonly fields = unitFields;
+  protected override readonly vocabulary: Vocabulary = {
+    texts: ['common', 'unit'],
+    rooms: ['drawing', 'unit'],
+  };
   /** The last model with a plan: what is shown while settings make none. */
   #made: UnitModel | undefined;
 
@@ -70,7 +81,8 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
   }
 
   protected override voice(grid?: string): Voice {
-    return voiceOf(this.messages, readableMeasures(super.voice(grid).measures));
+    const { catalog } = this.language;
+    return voiceOf(this.shownMessages, readableMeasures(this.measures(grid)), catalog);
   }
 
   protected override fill(given: GivenUnitSettings, units: Units): UnitSettings {
@@ -124,6 +136,12 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
     const isUsual = settings.grid === usual[before.units];
     const grid = isUsual ? { grid: usual[after.units] } : {};
     this.type({ ...Object.fromEntries(texts), ...grid }, false);
+  }
+
+  protected override shownDrawing(): Drawing | undefined {
+    const { plan } = this;
+    if (plan === undefined) return undefined;
+    return unitDrawing(Math.min(this.at, drawingsOf(plan) - 1), plan, this.shownHand);
   }
 
   protected override holdsLength(field: string): boolean {

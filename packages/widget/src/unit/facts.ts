@@ -47,9 +47,9 @@ function grain({ patches }: UnitPlan, voice: Voice): readonly TemplateResult[] {
   ] as const;
   return kinds.flatMap(([kind, message]) => {
     const runs = (patch: UnitPatch): boolean => patch.grain === kind;
-    const fabrics = [...new Set(patches.filter(runs).map(({ fabric }) => voice.word(fabric)))];
+    const fabrics = [...new Set(patches.filter(runs).map(({ fabric }) => fabric))];
     if (fabrics.length === 0) return [];
-    return html`<li .textContent=${voice.say(message, { fabrics: fabrics.join(', ') })}></li>`;
+    return html`<li .textContent=${voice.say(message, { fabrics: voice.list(fabrics) })}></li>`;
   });
 }
 

@@ -41,7 +41,8 @@ function readDegrees(
 ): number | undefined {
   return reader.read(name, (text) => {
     const number = text.replace(/\s*(°|degrees)$/, '');
-    const degrees = /^\d{1,3}(\.\d{1,9})?$/.test(number) ? Number(number) : Number.NaN;
+    const isNumber = /^\d{1,3}([.,]\d{1,9})?$/.test(number);
+    const degrees = isNumber ? Number(number.replace(',', '.')) : Number.NaN;
     if (degrees >= least && degrees <= most) return degrees;
     throw new EighthsError(
       'angle-out-of-range',

@@ -1,4 +1,4 @@
-import { formatLength, type LengthInput, length } from '@eighths/core';
+import { type LengthInput, length } from '@eighths/core';
 import type { Measures } from '../base/measures.js';
 
 /** Finer fractions than this, and roots, are decimals: nobody reads `5√2` or a fifteen-place fraction. */
@@ -12,16 +12,8 @@ export function readableMeasures(measures: Measures): Measures {
     return fraction !== undefined && fraction.d <= FINEST;
   };
   const decimal = (value: LengthInput): string =>
-    formatLength(length(value).toGrid('1/10000', 'nearest'), { style: 'decimal' });
+    measures.decimal(length(value).toGrid('1/10000', 'nearest'));
   const figures = (value: LengthInput): string =>
     isPlain(value) ? measures.figures(value) : `≈ ${decimal(value)}`;
-  return {
-    ...measures,
-    figures,
-    bare: figures,
-    spoken: (value) =>
-      isPlain(value)
-        ? measures.spoken(value)
-        : formatLength(value, { grid: '1/64', style: 'spoken' }),
-  };
+  return { ...measures, figures, bare: figures };
 }

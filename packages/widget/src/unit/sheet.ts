@@ -70,35 +70,40 @@ function saving(template: number, { plan, voice }: UnitSheet): TemplateResult {
   </p>`;
 }
 
+/** The unit, or one of its cuts; a template without its sheet of paper. */
+export function unitDrawing(at: number, plan: UnitPlan, hand: 'left' | 'right'): Drawing {
+  const cut = plan.cuts[at - 1];
+  if (cut === undefined) return drawUnit(plan, { hand });
+  const template = templateOf(cut, plan);
+  return template === undefined
+    ? drawUnitCut(plan, { cut: at, hand })
+    : drawTemplate(plan, { template, sheet: false });
+}
+
 interface Picture {
-  readonly drawing: Drawing;
   readonly how: string;
   readonly save: TemplateResult | typeof nothing;
 }
 
 function pictureOf(at: number, sheet: UnitSheet): Picture {
-  const { plan, voice, hand } = sheet;
+  const { plan, voice } = sheet;
   const cut = plan.cuts[at - 1];
   if (cut === undefined) {
     const how = voice.say(plan.trims > 0 && !plan.approximate ? 'trimHow' : 'shapeHow');
-    return { drawing: drawUnit(plan, { hand }), how, save: nothing };
+    return { how, save: nothing };
   }
   const template = templateOf(cut, plan);
   const { count, fabric } = cut;
   const label = titleOf(cut.label, voice);
   const how = voice.say('cutHow', { count, label, fabric });
-  if (template === undefined) {
-    return { drawing: drawUnitCut(plan, { cut: at, hand }), how, save: nothing };
-  }
-  const drawing = drawTemplate(plan, { template, sheet: false });
-  return { drawing, how, save: saving(template, sheet) };
+  return { how, save: template === undefined ? nothing : saving(template, sheet) };
 }
 
 export function unitSheet(sheet: UnitSheet): TemplateResult {
   const { plan, voice, at, goTo, hand, setHand, isLocked } = sheet;
   const cuts = plan.cuts.length;
   const name = at === 0 ? voice.say('asSewn') : voice.say('cutOf', { number: at, cuts });
-  const { drawing, how, save } = pictureOf(at, sheet);
+  const { how, save } = pictureOf(at, sheet);
   const hands = named(voice, ['right', 'hand-right'], ['left', 'hand-left']);
   return html`<div class="sheet" part="sheet">
     ${sheet.headline}
@@ -108,7 +113,7 @@ export function unitSheet(sheet: UnitSheet): TemplateResult {
     </div>
     <figure>
       <figcaption .textContent=${how}></figcaption>
-      ${drawingView(drawing, voice)}
+      ${drawingView(unitDrawing(at, plan, hand), voice)}
     </figure>
     ${save}
   </div>`;

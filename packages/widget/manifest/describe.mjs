@@ -1,0 +1,149 @@
+// What every tag, attribute, event, part and custom property is for. `make.mjs` turns it into the
+// manifest, the types for frameworks and the data for editors; a test finds what is missing here.
+
+/** Attributes that every element has. */
+export const common = {
+  units: 'Measures taken and shown: `inches` (default) or `metric`.',
+  hand: 'The hand that holds the cutter: `right` (default) or `left`.',
+  locked: 'Names of inputs that the page’s author fixes, separated by spaces.',
+  theme: '`light`, `dark` or `auto` (default: as the page).',
+  lang: 'The language, where it is another than the page’s.',
+  actions:
+    'What a reader can do with the answer: any of `copy csv svg print link`, separated by spaces, or `none`. Default: all but `link`.',
+};
+
+const seam = 'Seam allowance; default a quarter inch, or 0.75 cm.';
+const grid = 'What cut sizes are rounded up to; default an eighth of an inch, or a millimeter.';
+const fabrics = (/** @type {string} */ part) => `The fabric of the ${part}.`;
+
+/** @type {Readonly<Record<string, { description: string, attributes: Readonly<Record<string, string>> }>>} */
+export const elements = {
+  'eighths-log-cabin': {
+    description:
+      'A log cabin block to type in: drawn, with its cut list and what each round is trimmed to.',
+    attributes: {
+      finished: 'The finished size, `9` or `9 by 12`; worked out where the center is given.',
+      center: 'The finished center; worked out where the finished size is given.',
+      rounds: 'How many rounds, 1 to 50.',
+      blocks: 'How many blocks are counted for.',
+      kind: '`plain`: all logs alike. `curved`: two sides wide, two narrow.',
+      log: 'The finished width of a plain block’s logs, or one for each round: `1; 1; 3/4`.',
+      wide: 'The finished width of the wide logs, or one for each round.',
+      narrow: 'The finished width of the narrow logs, or one for each round.',
+      'strips-log': 'What the strips of a plain block are cut.',
+      'strips-wide': 'What the wide strips are cut.',
+      'strips-narrow': 'What the narrow strips are cut.',
+      layout: '`spiral` (default), `courthouse` or `quarter`.',
+      first: 'Which pair is sewn first in each round: `wide` (default) or `narrow`.',
+      direction: 'Which way round it is sewn: `clockwise` (default) or `counterclockwise`.',
+      start: 'The side where each round begins: `top`, `right`, `bottom` or `left`.',
+      'wide-sides': 'The two sides with wide logs; default `right bottom`.',
+      'trim-after': 'When it is trimmed: after each `round` or `log`, or `never`.',
+      'trim-oversize': 'What each trim cuts away at least; default a quarter inch.',
+      seam,
+      extra: 'What each log is cut longer than needed.',
+      grid,
+      cornerstones: 'A square at the end of each log: present, or `true`.',
+      'fabrics-center': fabrics('center'),
+      'fabrics-cornerstone': fabrics('cornerstones'),
+      'fabrics-log': fabrics('logs, or one for each round'),
+      'fabrics-wide': fabrics('wide logs, or one for each round'),
+      'fabrics-narrow': fabrics('narrow logs, or one for each round'),
+      'fabrics-top': fabrics('top, or one for each round'),
+      'fabrics-right': fabrics('right side, or one for each round'),
+      'fabrics-bottom': fabrics('bottom, or one for each round'),
+      'fabrics-left': fabrics('left side, or one for each round'),
+      panels:
+        'Which of the workshop’s panels stand below the block, separated by spaces, or `none`.',
+      'panels-open': 'Which of them are open at first.',
+    },
+  },
+  'eighths-fabric': {
+    description: 'Pieces to cut: how much fabric to buy for them, and how to cut it.',
+    attributes: {
+      pieces: 'What to cut: `24 of 2 1/2 by 8 1/2, dusk; 12 of 5 by 5`.',
+      width: 'The usable width of the fabric, selvages off.',
+      increment: 'What the shop cuts in: `1/8 yd` (default), or several.',
+      straightening: 'What squaring up the end takes; default 1 inch.',
+      spare: 'What is bought in case of a wrong cut; default one strip.',
+      shrinkage: 'What washing takes, as a percentage.',
+      layers: 'How many layers of strips are subcut at once.',
+      'on-hand-width': 'The usable width of a piece on hand.',
+      'on-hand-length': 'The usable length of a piece on hand.',
+      from: 'The id of an element on the page whose cut list flows in here.',
+    },
+  },
+  'eighths-unit': {
+    description: 'A pieced unit: what to cut, how many it yields, and how to trim it.',
+    attributes: {
+      unit: 'Which unit: `half-square-triangles`, `flying-geese` …',
+      method: 'How it is made, where there are several ways.',
+      finished: 'The finished size that people name the unit by.',
+      'finished-width': 'The finished width, where width and height differ.',
+      'finished-height': 'The finished height.',
+      oversize: 'What is cut beyond the exact size and trimmed away.',
+      center: 'The finished center.',
+      rounds: 'How many rounds of corners.',
+      corner: 'The finished leg of a corner.',
+      corners: 'How many corners.',
+      direction: 'Which way the seam or the slant runs.',
+      triangle: 'Which setting triangle.',
+      angle: 'The acute angle, in degrees.',
+      usable: 'The usable width of the fabric.',
+      slants: 'Which sides slant.',
+      rails: 'How many strips a unit has.',
+      strips: 'The finished widths of the strips.',
+      radius: 'The finished radius.',
+      count: 'How many units are needed.',
+      seam,
+      grid,
+    },
+  },
+};
+
+/** Attributes that name the fabric of a unit’s part. */
+export const fabricAttribute = (/** @type {string} */ attribute) =>
+  fabrics(attribute.replace(/^fabrics-/, '').replaceAll('-', ' '));
+
+export const events = {
+  'eighths-change': {
+    description:
+      'After each valid change: `{ version, spec, plan, buy }` as plain JSON; `buy` is what a cart needs.',
+    type: 'ChangeDetail',
+  },
+  'eighths-error': {
+    description: 'An error’s code, field and values, where something cannot be made.',
+    type: 'ErrorDetail',
+  },
+};
+
+export const parts = {
+  root: 'Everything.',
+  headline: 'The answer in a line.',
+  sheet: 'The drawing with its headline and steps.',
+  drawing: 'A drawing.',
+  form: 'All inputs.',
+  essentials: 'The inputs that most people need.',
+  more: 'Inputs that are folded away.',
+  field: 'An input with its label.',
+  input: 'An input.',
+  button: 'A button.',
+  table: 'A table.',
+  steps: 'Steps in words.',
+  warnings: 'What a person should know of a plan.',
+  panels: 'The workshop’s panels.',
+  panel: 'One of them.',
+  actions: 'What can be done with the answer.',
+};
+
+export const properties = {
+  '--eighths-accent': 'The color of the ruler, of cuts and of what can be pressed.',
+  '--eighths-paper': 'The color behind inputs.',
+  '--eighths-font-size': 'The size that all others follow; default `medium`.',
+  ...Object.fromEntries(
+    [1, 2, 3, 4, 5, 6, 7, 8].map((number) => [
+      `--eighths-fabric-${number}`,
+      `The tint of the fabric number ${number}.`,
+    ]),
+  ),
+};

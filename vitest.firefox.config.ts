@@ -1,0 +1,8 @@
+import { defineConfig, mergeConfig } from 'vitest/config';
+import config from './vitest.config.js';
+
+// The same tests’ runner, for what is run in Firefox.
+export default mergeConfig(
+  { ...config, test: { ...config.test, include: [] } },
+  defineConfig({ test: { include: ['tests/firefox/*.firefox.ts'] } }),
+);
