@@ -4,9 +4,10 @@ import { createServer } from 'node:http';
 import { extname, join, resolve, sep } from 'node:path';
 import { root } from './run.mjs';
 
-/** The demo pages, and the built elements where those pages expect them. */
+/** The demo pages, the built elements where those pages expect them, and the documentation. */
 export const demo = {
   '/': join(root, 'docs', 'pages'),
+  '/docs/': join(root, 'docs', 'site'),
   '/eighths/': join(root, 'packages', 'widget', 'dist'),
 };
 

@@ -1,6 +1,7 @@
 // `npm start`: sets up, builds, and serves the pages with the calculators until it is stopped.
 import { spawn } from 'node:child_process';
 import { pnpm } from './pnpm.mjs';
+import { runNode } from './run.mjs';
 import { pagesIn, serve } from './serve.mjs';
 import { setup } from './setup.mjs';
 
@@ -67,6 +68,10 @@ async function start() {
   console.log('\nPress Ctrl+C to stop.');
   const first = addresses.find(({ url }) => url === `${server.url}/`) ?? addresses[0];
   if (first !== undefined) showPage(first.url);
+
+  // The documentation takes longer than the pages: they are there meanwhile.
+  const docs = await runNode(['tools/docs.mjs', '--if-stale']);
+  if (docs.code === 0) console.log(`\nThe documentation is at ${server.url}/docs/`);
 }
 
 try {

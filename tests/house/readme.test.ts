@@ -2,22 +2,70 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import * as core from '@eighths/core';
+import { EighthsFabric, EighthsLogCabin, EighthsQuilt, EighthsUnit } from '@eighths/widget';
 import { describe, expect, test } from 'vitest';
-import { docstringExamples, fencedBlocks, runSnippet, type Snippet, written } from './snippets.js';
+import { parts, properties } from '../../packages/widget/manifest/describe.mjs';
+import {
+  docstringExamples,
+  fencedBlocks,
+  markupFaults,
+  runSnippet,
+  type Snippet,
+  styleFaults,
+  written,
+} from './snippets.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
+const widget: { readonly exports: Readonly<Record<string, unknown>> } = JSON.parse(
+  readFileSync(join(root, 'packages', 'widget', 'package.json'), 'utf8'),
+);
+
 /** A reader of the documents has the two packages, which are their sources here. */
 const load = async (name: string): Promise<unknown> => {
+  const [, entry] = /^@eighths\/widget\/(.+)\.js$/.exec(name) ?? [];
+  if (entry !== undefined) {
+    if (!Object.hasOwn(widget.exports, `./${entry}.js`)) {
+      throw new Error(`A snippet imports "${name}", which the package does not export.`);
+    }
+    return import(pathToFileURL(join(root, 'packages', 'widget', 'src', `${entry}.ts`)).href);
+  }
   if (name.startsWith('@eighths/')) return import(/* @vite-ignore */ name);
   throw new Error(`A snippet imports "${name}", which its reader does not have.`);
 };
 
-/** Languages whose blocks are run. Others (HTML, shell, JSON) are only read. */
-const RUN = new Set(['ts', 'typescript', 'js', 'javascript', 'mjs']);
-const isRun = ({ info }: Snippet) => RUN.has(info.split(/[\s{]/)[0]?.toLowerCase() ?? '');
+const languageOf = ({ info }: Snippet) => info.split(/[\s{]/)[0]?.toLowerCase() ?? '';
 
-describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
+/** Languages whose blocks are run. Markup and style are checked, others (JSON, text) only read. */
+const RUN = new Set(['ts', 'typescript', 'js', 'javascript', 'mjs']);
+const isRun = (block: Snippet) => RUN.has(languageOf(block));
+
+const known = {
+  elements: {
+    'eighths-fabric': EighthsFabric.observedAttributes,
+    'eighths-log-cabin': EighthsLogCabin.observedAttributes,
+    'eighths-quilt': EighthsQuilt.observedAttributes,
+    'eighths-unit': EighthsUnit.observedAttributes,
+  },
+};
+const look = { properties: Object.keys(properties), parts: Object.keys(parts) };
+
+/** What is wrong with a block that is not run. */
+function faultsIn(block: Snippet): readonly string[] {
+  const language = languageOf(block);
+  if (language === 'html') return markupFaults(block.code, known);
+  if (language === 'css') return styleFaults(block.code, look);
+  if (language !== 'sh') return [];
+  // What the command is given is a tag too.
+  const tags = [...block.code.matchAll(/^npx @eighths\/widget render '(.+)'$/gm)];
+  return tags.flatMap(([, tag = '']) => markupFaults(tag, known));
+}
+
+const guides = readdirSync(join(root, 'docs', 'guides'))
+  .filter((name) => name.endsWith('.md'))
+  .map((name) => `docs/guides/${name}`);
+
+describe.each(['README.md', 'DEVELOPERS.md', ...guides])('%s', (name) => {
   const path = join(root, name);
   const text = existsSync(path) ? readFileSync(path, 'utf8') : '';
 
@@ -30,18 +78,38 @@ describe.each(['README.md', 'DEVELOPERS.md'])('%s', (name) => {
     expect(block.info, 'a block of code cannot be marked as not to be run').not.toContain('no-run');
     await runSnippet(block, { load });
   });
+
+  test('shows markup and styles that there are', () => {
+    const faults = fencedBlocks(text).flatMap((block) =>
+      faultsIn(block).map((fault) => `line ${block.line}: ${fault}`),
+    );
+    expect(faults).toEqual([]);
+  });
+
+  test('names files that the package exports', () => {
+    const named = [
+      ...text.matchAll(/(?:@eighths\/widget\/|`)((?:eighths|define|lang)[\w/-]*\.js)\b/g),
+    ];
+    const missing = named
+      .map(([, file = '']) => file)
+      .filter((file) => !Object.hasOwn(widget.exports, `./${file}`));
+    expect(missing).toEqual([]);
+  });
 });
 
-const source = join(root, 'packages', 'core', 'src');
-const examples = readdirSync(source, { recursive: true, encoding: 'utf8' })
-  .filter((path) => path.endsWith('.ts'))
-  .flatMap((path) =>
-    docstringExamples(readFileSync(join(source, path), 'utf8')).map((snippet) => ({
-      ...snippet,
-      path: join(source, path),
-      name: relative(source, join(source, path)).split(sep).join('/'),
-    })),
-  );
+const packages = join(root, 'packages');
+const examples = ['core', 'widget'].flatMap((name) =>
+  readdirSync(join(packages, name, 'src'), { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('.ts'))
+    .map((path) => join(packages, name, 'src', path))
+    .flatMap((path) =>
+      docstringExamples(readFileSync(path, 'utf8')).map((snippet) => ({
+        ...snippet,
+        path,
+        name: relative(packages, path).split(sep).join('/').replace('/src/', '/'),
+      })),
+    ),
+);
 
 describe('the examples in docstrings', () => {
   test.each(examples.map((one) => [`${one.name}, line ${one.line}`, one] as const))(
@@ -110,6 +178,34 @@ class Two {
       { code: 'if (c) {\n  d(); // 3\n}', line: 17, info: 'ts' },
       { code: '', line: 25, info: '' },
     ]);
+  });
+});
+
+describe('markup', () => {
+  test.each([
+    '<eighths-log-cabin finished="9" strips-wide="2"></eighths-log-cabin>',
+    '<eighths-unit id="geese" lang="de" units="metric"></eighths-unit>',
+    '<div data-eighths="log-cabin" data-finished="9"></div><p class="a">text</p>',
+    '<iframe src="embed.html?element=fabric&amp;width=40" title="Fabric"></iframe>',
+  ])('is in order: %s', (html) => {
+    expect(markupFaults(html, known)).toEqual([]);
+  });
+
+  test.each([
+    ['<eighths-log-cabin finnished="9"></eighths-log-cabin>', 'no attribute finnished'],
+    ['<eighths-log finished="9"></eighths-log>', 'no element eighths-log'],
+    ['<eighths-log-cabin finished="9" />', 'closes itself'],
+    [`<eighths-log-cabin finished='9'></eighths-log-cabin>`, 'not written as a tag'],
+    ['<div data-eighths="log-cabin" data-size="9"></div>', 'no attribute size'],
+    ['<div data-eighths="log" data-size="9"></div>', 'no element eighths-log'],
+    ['<iframe src="embed.html?element=log-cabin&amp;size=9"></iframe>', 'no attribute size'],
+  ])('is found out: %s', (html, fault) => {
+    expect(markupFaults(html, known).join()).toContain(fault);
+  });
+
+  test('and so are styles for what there is not', () => {
+    const css = 'a { --eighths-ink: 0; --eighths-accent: red } a::part(head), a::part(table) {}';
+    expect(styleFaults(css, look)).toEqual(['--eighths-ink', 'head']);
   });
 });
 

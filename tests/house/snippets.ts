@@ -117,13 +117,14 @@ export function prepare({ code, line }: Snippet): Prepared {
   return { script: outputText, shown, imports };
 }
 
-/** A value as a snippet would show it: a space that does not break is a space to its reader. */
-export function written(value: unknown): string {
-  if (typeof value !== 'object' || value === null)
-    return String(value).replace(/[\u00a0\u202f]/g, ' ');
+const asWritten = (value: unknown): string => {
+  if (typeof value !== 'object' || value === null) return String(value);
   const ownWords = 'toString' in value && value.toString !== Object.prototype.toString;
   return ownWords && !Array.isArray(value) ? String(value) : JSON.stringify(value);
-}
+};
+
+/** A value as a snippet would show it: a space that does not break is a space to its reader. */
+export const written = (value: unknown): string => asWritten(value).replace(/[\u00a0\u202f]/g, ' ');
 
 /** What a comment shows, without its quotes; a list or an object as JSON. */
 function expectedText(comment: string): string {
@@ -173,4 +174,79 @@ export async function runSnippet(snippet: Snippet, scope: Scope): Promise<number
   const missed = shown.find((_, index) => !reached.has(index));
   if (missed !== undefined) throw new Error(`Line ${missed.line} was never reached.`);
   return shown.length;
+}
+
+/** What a page's markup may name: tags with their attributes, and packages' files. */
+export interface KnownMarkup {
+  /** The attributes of each element, by the name of its tag. */
+  readonly elements: Readonly<Record<string, readonly string[]>>;
+}
+
+const TAG = /<([a-z][\w-]*)((?:\s+[^\s=>/]+(?:="[^"]*")?)*)\s*(\/?)>/g;
+const ATTRIBUTE = /([^\s=>/]+)(?:="([^"]*)")?/g;
+
+/** Attributes that any element of a page may have. */
+const ANYWHERE = ['id', 'class', 'hidden', 'lang', 'dir', 'title', 'part', 'slot', 'style'];
+
+const unknownAmong = (tag: string, names: readonly string[], known: readonly string[]): string[] =>
+  names
+    .filter((name) => !known.includes(name) && !ANYWHERE.includes(name))
+    .map((name) => `${tag} has no attribute ${name}`);
+
+/**
+ * What is wrong with some markup that a reader would copy: elements and attributes that there are
+ * not, a tag that closes itself, quotes that an editor would change.
+ */
+export function markupFaults(html: string, { elements }: KnownMarkup): string[] {
+  const knownOf = (tag: string): readonly string[] | undefined =>
+    Object.hasOwn(elements, tag) ? elements[tag] : undefined;
+  const faults: string[] = [];
+  for (const [whole, tag = '', written = '', closed] of html.matchAll(TAG)) {
+    const attributes = new Map(
+      [...written.matchAll(ATTRIBUTE)].map(([, name = '', value = '']) => [name, value]),
+    );
+    const names = [...attributes.keys()];
+    if (closed === '/') faults.push(`${whole} closes itself`);
+    if (tag.includes('-')) {
+      const known = knownOf(tag);
+      if (known === undefined) faults.push(`there is no element ${tag}`);
+      else faults.push(...unknownAmong(tag, names, known));
+    }
+    const data = attributes.get('data-eighths');
+    if (data !== undefined) {
+      const known = knownOf(`eighths-${data}`);
+      const own = names
+        .filter((name) => name.startsWith('data-') && name !== 'data-eighths')
+        .map((name) => name.slice('data-'.length));
+      if (known === undefined) faults.push(`there is no element eighths-${data}`);
+      else faults.push(...unknownAmong(tag, own, known));
+    }
+    const query = /^embed\.html\?(.*)$/.exec(attributes.get('src') ?? '')?.[1];
+    if (query !== undefined) {
+      const given = new URLSearchParams(query.replaceAll('&amp;', '&'));
+      const framed = `eighths-${given.get('element')}`;
+      const known = knownOf(framed);
+      const own = [...given.keys()].filter((name) => name !== 'element');
+      if (known === undefined) faults.push(`there is no element ${framed}`);
+      else faults.push(...unknownAmong(framed, own, known));
+    }
+  }
+  // Of what is not a tag, only what looks like one and is not read as one.
+  for (const [tag] of html.replace(TAG, '').matchAll(/<\/?eighths-[^>]*>?/g)) {
+    if (!/^<\/eighths-[\w-]+>$/.test(tag)) faults.push(`${tag} is not written as a tag`);
+  }
+  return faults;
+}
+
+/** The custom properties and parts that a style sheet names, where there are none such. */
+export function styleFaults(
+  css: string,
+  known: { readonly properties: readonly string[]; readonly parts: readonly string[] },
+): string[] {
+  const named = (pattern: RegExp): string[] =>
+    [...css.matchAll(pattern)].map(([, name = '']) => name);
+  return [
+    ...named(/(--eighths-[\w-]+)/g).filter((name) => !known.properties.includes(name)),
+    ...named(/::part\(([\w-]+)\)/g).filter((name) => !known.parts.includes(name)),
+  ];
 }

@@ -60,6 +60,10 @@ const STEPS = 200;
  * The circle of least squares: the sum of the squared distances from it is least. By Gauss and Newton
  * from the algebraic circle, a step halved where it would not come nearer. Undefined where the points
  * lie on a straight line.
+ *
+ * @example
+ * const circle = leastSquaresCircle([{ x: 1, y: 0 }, { x: 0, y: 1 }, { x: -1, y: 0 }]);
+ * circle?.radius.toFixed(6); // '1.000000'
  */
 export function leastSquaresCircle(points: readonly CurvePoint[]): CurveCircle | undefined {
   const start = algebraicMiddle(points);

@@ -22,12 +22,12 @@ export type FitNoteCode =
 
 /** The English sentences of the finder, with their places open. */
 export const fitSentences: Sentences<FitCriterion | FitNoteCode> = {
-  ratio: 'First those whose wide : narrow is closest to the ratio wished for.',
-  center: 'First those whose center is closest to the one wished for.',
-  'thin-parts': 'Then those with the fewest kinds of parts narrower than two seam allowances.',
-  'center-like-round': 'Then those whose center is closest to what one round adds.',
-  fabric: 'Then those that take the least fabric.',
-  size: 'Then the smaller block, and the smaller center.',
+  ratio: 'Wide : narrow is closest to the ratio wished for.',
+  center: 'The center is closest to the one wished for.',
+  'thin-parts': 'The fewest kinds of parts are narrower than two seam allowances.',
+  'center-like-round': 'The center is closest to what one round adds.',
+  fabric: 'It takes the least fabric.',
+  size: 'The block is smaller, and then its center.',
   'fits-left-out':
     'There are {total} blocks like this. The best {shown} are given, {leftOut} are left out.',
   'sizes-left-out':

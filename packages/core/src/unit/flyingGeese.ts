@@ -18,6 +18,7 @@ import { squareSentences } from './sentences/squares.js';
 import type { UnitBasics } from './spec.js';
 import { lineAcross, markPoint, withSeams } from './trimMarks.js';
 
+/** How flying geese are made. */
 export type FlyingGeeseMethod = 'four-at-a-time' | 'stitch-and-flip' | 'cut-triangles';
 
 /** A large triangle (the goose) between two small ones (the sky). */

@@ -11,6 +11,7 @@ import type { UnitBasics } from './spec.js';
 import { assembleFromStrips, sayOfStrips, warnOfStrips } from './stripUnit.js';
 import { trapezoidCuts } from './trapezoidCuts.js';
 
+/** How a hexagon is cut: whole from a strip, or as two halves with a seam between them. */
 export type HexagonMethod = 'from-strips' | 'half-hexagons';
 
 /** A shape of six equal sides. */

@@ -74,6 +74,7 @@ export interface TrimPoint {
   readonly at: UnitPoint;
 }
 
+/** What to lay on the ruler when a unit is trimmed: a line, or a point. */
 export type TrimMark = TrimLine | TrimPoint;
 
 /** Edges of patches that lie on the bias, in one unit. They stretch. */

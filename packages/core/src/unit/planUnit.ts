@@ -3,7 +3,12 @@ import type { UnitPlan } from './plan.js';
 import type { UnitSpec } from './spec.js';
 import { UNITS, type UnitName } from './units.js';
 
-/** Every unit's name, in the order of the registry. */
+/**
+ * Every unit's name, in the order of the registry.
+ *
+ * @example
+ * unitNames()[0]; // 'half-square-triangles'
+ */
 export const unitNames = (): readonly UnitName[] =>
   Object.keys(UNITS).filter((name): name is UnitName => name in UNITS);
 

@@ -13,6 +13,7 @@ import { squareSentences } from './sentences/squares.js';
 import type { UnitBasics } from './spec.js';
 import { centerLines, FALLING, lineAcross, markPoint, RISING, withSeams } from './trimMarks.js';
 
+/** How quarter-square triangles are made; `single-triangles` leaves them unsewn. */
 export type QuarterSquareMethod = 'two-at-a-time' | 'cut-triangles' | 'single-triangles';
 
 /** A square of four triangles (an hourglass), or the single triangle. */

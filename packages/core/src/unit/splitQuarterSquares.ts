@@ -10,6 +10,7 @@ import { squareSentences } from './sentences/squares.js';
 import type { UnitBasics } from './spec.js';
 import { centerLines, lineAcross, markPoint, RISING, withSeams } from './trimMarks.js';
 
+/** How split quarter-square triangles are made. */
 export type SplitQuarterMethod = 'two-at-a-time' | 'cut-triangles';
 
 /** A square of one large triangle and two small ones. */

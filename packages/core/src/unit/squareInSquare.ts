@@ -13,6 +13,7 @@ import { squareSentences } from './sentences/squares.js';
 import type { UnitBasics } from './spec.js';
 import { centerLines, FALLING, lineAcross, markPoint, RISING, withSeams } from './trimMarks.js';
 
+/** How the corners of a square in a square are made. */
 export type SquareInSquareMethod = 'cut-triangles' | 'stitch-and-flip';
 
 /** A square with a triangle on each side, and as many rounds of triangles as wished. */
