@@ -1,4 +1,5 @@
 import { length } from '../../length/length.js';
+import { cutsIn } from '../cutsIn.js';
 import { cuttingPlan } from '../cuttingPlan.js';
 import { type Yardage, type YardageOptions, yardage } from '../yardage.js';
 import { type FabricPlan, type FabricSpec, fabricPlan } from './fabricPlan.js';
@@ -37,5 +38,8 @@ export function fabricYardage(
     { ...whole, length: total, lowerBound },
     { ...options, spare: options.spare ?? widest },
   );
-  return { ...bought, plan };
+  // The block along the length is cut alike by either method: its cuts are not counted.
+  const { buy, bare } = bought;
+  const alternatives = across && [{ method: across.method, buy, bare, cuts: cutsIn(across) }];
+  return { ...bought, alternatives: alternatives ?? [], plan };
 }
