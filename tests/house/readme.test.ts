@@ -65,7 +65,13 @@ const guides = readdirSync(join(root, 'docs', 'guides'))
   .filter((name) => name.endsWith('.md'))
   .map((name) => `docs/guides/${name}`);
 
-describe.each(['README.md', 'DEVELOPERS.md', ...guides])('%s', (name) => {
+describe.each([
+  'README.md',
+  'DEVELOPERS.md',
+  'packages/core/README.md',
+  'packages/widget/README.md',
+  ...guides,
+])('%s', (name) => {
   const path = join(root, name);
   const text = existsSync(path) ? readFileSync(path, 'utf8') : '';
 
