@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { cuttingPlan, formatLength, logCabin, yardage } from '@eighths/core';
+import { cuttingPlan, fabricYardage, formatLength, logCabin, yardage } from '@eighths/core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Demo, startDemo } from './support/launch.js';
@@ -37,14 +37,15 @@ const headlines = (page: Page): Promise<string[]> =>
 
 const steps = (page: Page): Promise<string[]> => page.locator('ol.steps li').allTextContents();
 
-const bought = (y: ReturnType<typeof yardage>): string =>
+const bought = (y: { readonly yards: string; readonly meters: string }): string =>
   `Buy ${y.yards} or ${y.meters}`.replace(/\s+/g, ' ');
 
 describe('the fabric element', () => {
   test('says what the library says: what to buy, and how to cut it', async () => {
     const { page, problems, close } = await openGuest(demo, MARKUP);
-    const plan = cuttingPlan({ width: 42, pieces: PIECES });
-    await expect.poll(() => headlines(page)).toEqual([bought(yardage(plan))]);
+    const answer = yardage({ width: 42, pieces: PIECES });
+    const { plan } = answer;
+    await expect.poll(() => headlines(page)).toEqual([bought(answer)]);
     expect((await steps(page)).length).toBe(plan.steps.length);
     expect((await steps(page)).at(-1)).toContain(`${plan.strips.at(-1)?.count} strips 2½`);
     expect(problems).toEqual([]);
@@ -60,7 +61,7 @@ describe('the fabric element', () => {
     await cell(page, 3, 'How many').fill('5');
     await cell(page, 3, 'Strip width').fill('6 1/2');
     await cell(page, 3, 'Length').fill('12 1/2');
-    const plan = cuttingPlan({
+    const answer = yardage({
       width: 42,
       pieces: [
         { width: '2 1/2', length: '8 1/2', count: 60 },
@@ -68,7 +69,7 @@ describe('the fabric element', () => {
         { width: '6 1/2', length: '12 1/2', count: 5 },
       ],
     });
-    await expect.poll(() => headlines(page)).toEqual([bought(yardage(plan))]);
+    await expect.poll(() => headlines(page)).toEqual([bought(answer)]);
     expect(problems).toEqual([]);
     await close();
   });
@@ -76,16 +77,21 @@ describe('the fabric element', () => {
   test('shows an error beside the cell it is about, and keeps the last answer, out of date', async () => {
     const { page, problems, close } = await openGuest(demo, MARKUP);
     await expect.poll(async () => (await headlines(page)).length).toBe(1);
+    const field = cell(page, 1, 'Strip width');
+    // Longer than the fabric is wide: cut along its length.
+    await cell(page, 1, 'Length').fill('45');
+    await page.getByRole('heading', { name: 'Cut along the length' }).waitFor();
     const before = await headlines(page);
-    const field = cell(page, 1, 'Length');
-    await field.fill('45');
+    await field.fill('43');
     await field.blur();
     await expect.poll(() => field.getAttribute('aria-invalid')).toBe('true');
     const note = await field.getAttribute('aria-describedby');
-    expect(await page.locator(`[id="${note}"]`).textContent()).toContain('does not fit across');
+    expect(await page.locator(`[id="${note}"]`).textContent()).toContain(
+      'neither across nor along',
+    );
     expect(await headlines(page)).toEqual(before);
     await expect.poll(() => page.getByText('do not match the sizes').isVisible()).toBe(true);
-    await field.fill('40');
+    await field.fill('4');
     await expect.poll(() => field.getAttribute('aria-invalid')).toBe('false');
     expect(problems).toEqual([]);
     await close();
@@ -152,6 +158,7 @@ describe('the fabric element', () => {
             increment: '4 1/2',
             increments: buy.dividedBy('4 1/2').toNumber(),
             yards: formatLength(buy, { unit: 'yd' }),
+            method: 'plain',
           },
         ],
       },
@@ -159,12 +166,137 @@ describe('the fabric element', () => {
     await close();
   });
 
-  test('says how many sets a piece on hand gives', async () => {
+  test('says what thrifty cutting saves and how many cuts it takes, and cuts as it is told', async () => {
+    // Four of the narrow pieces come from the end of the wide strip: arithmetic.
+    const pieces = [
+      { width: 5, length: 5, count: 6 },
+      { width: '2 1/2', length: 6, count: 8 },
+    ];
+    const { page, problems, close } = await openGuest(
+      demo,
+      '<eighths-fabric width="42" pieces="6 of 5 by 5; 8 of 2 1/2 by 6"></eighths-fabric>',
+    );
+    const best = yardage({ width: 42, pieces });
+    const plain = yardage(cuttingPlan({ width: 42, pieces, method: 'plain' }));
+    await expect.poll(() => headlines(page)).toEqual([bought(best)]);
+    const [one, other] = best.alternatives;
+    const saving = page.locator('.sheet > p').filter({ hasText: 'Thrifty saves' });
+    expect(await saving.textContent()).toContain(`${other?.cuts} cuts`);
+    expect(await saving.textContent()).toContain(`plain has ${one?.cuts}`);
+    expect((await steps(page)).join()).toContain('1 end 12, cut into 2 rows 2½');
+    await page.getByRole('radio', { name: /^Plain/ }).check();
+    await expect.poll(() => headlines(page)).toEqual([bought(plain)]);
+    expect((await steps(page)).join()).not.toContain('1 end');
+    expect(await saving.count()).toBe(1);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  test('joins what may be joined, straight or diagonally, and says where the joins fall', async () => {
+    const { page, problems, close } = await openGuest(
+      demo,
+      '<eighths-fabric width="40" pieces="1 of 2 1/2 by 312"></eighths-fabric>',
+    );
+    const long = { width: '2 1/2', length: 312, count: 1 };
+    const binding = { ...long, joinable: true };
+    // Uncut at first: nothing says that it may be joined.
+    await expect
+      .poll(() => headlines(page))
+      .toEqual([bought(fabricYardage({ width: 40, pieces: [long] }))]);
+    await cell(page, 1, 'May be').selectOption('joined');
+    const diagonal = fabricYardage({ width: 40, pieces: [binding] });
+    await expect.poll(() => headlines(page)).toEqual([bought(diagonal)]);
+    expect((await steps(page)).join()).toContain('Join 9 strips 2½ wide with diagonal seams');
+    expect(await page.getByText('Piece 1, number 1').textContent()).toContain('38¾');
+    await page.getByRole('radio', { name: 'Straight' }).check();
+    const straight = fabricYardage({ width: 40, pieces: [binding], join: 'straight' });
+    await expect.poll(() => headlines(page)).toEqual([bought(straight)]);
+    await expect.poll(async () => (await steps(page)).join()).toContain('with straight seams of ¼');
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  test('cuts along the length what is longer than the fabric is wide, and others beside it', async () => {
     const { page, close } = await openGuest(
       demo,
-      '<eighths-fabric width="20 1/2" pieces="1 of 3 by 3" on-hand-length="17 1/2"></eighths-fabric>',
+      '<eighths-fabric width="40" pieces="4 of 5 1/2 by 70; 30 of 6 by 6"></eighths-fabric>',
     );
-    await expect.poll(() => headlines(page)).toContain('The piece on hand gives 30 complete sets.');
+    await page.getByRole('heading', { name: 'Cut along the length' }).waitFor();
+    const block = page.getByRole('img', { name: /^Fabric 40 by 70/ });
+    const order = await block.locator('text.order').allTextContents();
+    expect(order.filter((number) => number === '1')).toHaveLength(4);
+    expect(order.filter((number) => number === '2')).toHaveLength(30);
+    await close();
+  });
+
+  test('cuts from what is on hand, row by row, and says how many sets and what is missing', async () => {
+    const { page, problems, close } = await openGuest(
+      demo,
+      '<eighths-fabric width="40" pieces="30 of 5 by 5" on-hand="1 of 18 by 21"></eighths-fabric>',
+    );
+    const missing = yardage({ width: 40, pieces: [{ width: 5, length: 5, count: 18 }] });
+    await expect.poll(() => headlines(page)).toEqual([bought(missing)]);
+    expect(await page.getByText('12 of 30 pieces').count()).toBe(1);
+    expect(await page.getByText('gives 0 complete sets').count()).toBe(1);
+    const fabric = page.getByRole('group', { name: 'Fabric 1', exact: true });
+    await fabric.getByLabel('How many', { exact: true }).fill('3');
+    await expect.poll(() => headlines(page)).toEqual(['All of it can be cut from what is on hand']);
+    await fabric.getByLabel('Missing corner').fill('20 by 4');
+    await fabric.getByLabel('Missing corner').blur();
+    const corner = fabric.getByLabel('Missing corner');
+    await expect.poll(() => corner.getAttribute('aria-invalid')).toBe('true');
+    await corner.fill('6 by 4');
+    await page
+      .getByRole('img', { name: /A corner of 6 by 4 is missing/ })
+      .first()
+      .waitFor();
+    // The input that fractions were put into goes with it.
+    await fabric.getByLabel('Usable width').focus();
+    await page.getByRole('button', { name: 'Take fabric 1 away' }).click();
+    await expect
+      .poll(() => headlines(page))
+      .toEqual([bought(yardage({ width: 40, pieces: [{ width: 5, length: 5, count: 30 }] }))]);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  test('counts precuts in their packs, and names what cannot be cut from them', async () => {
+    const { page, problems, close } = await openGuest(
+      demo,
+      '<eighths-fabric pieces="30 of 5 by 5; 1 of 2 1/2 by 30"></eighths-fabric>',
+    );
+    await page.getByLabel('Bought as').selectOption('Fat quarters');
+    await page.getByLabel('Sold in packs of').fill('2');
+    await expect.poll(() => headlines(page)).toEqual(['Fat quarters: 3 2 packs of 2, 1 to spare']);
+    expect(await page.getByRole('listitem').filter({ hasText: 'of piece 2' }).count()).toBe(1);
+    expect(await page.getByText('The shop cuts in').count()).toBe(0);
+    await page.getByLabel('Bought as').selectOption('5-inch squares');
+    await expect
+      .poll(() => headlines(page))
+      .toEqual(['5-inch squares: 30 15 packs of 2, 0 to spare']);
+    expect(problems).toEqual([]);
+    await close();
+  });
+
+  test('is worked with the keyboard alone: a row, what may be done with it, and fabric on hand', async () => {
+    const { page, close } = await openGuest(
+      demo,
+      '<eighths-fabric width="40" pieces="1 of 5 by 5"></eighths-fabric>',
+    );
+    await page.getByRole('button', { name: 'Add a piece' }).press('Enter');
+    await cell(page, 2, 'How many').focus();
+    for (const text of ['1', '2 1/2', '100', '']) {
+      await page.keyboard.type(text);
+      await page.keyboard.press('Tab');
+    }
+    await page.keyboard.press('j');
+    await expect.poll(() => cell(page, 2, 'May be').inputValue()).toBe('joined');
+    await expect.poll(async () => (await steps(page)).join()).toContain('Join 3 strips');
+    await page.locator('summary', { hasText: 'Fabric on hand' }).press('Enter');
+    await page.getByRole('button', { name: 'Add fabric on hand' }).press('Enter');
+    await page.getByRole('group', { name: 'Fabric 1' }).getByLabel('Usable width').fill('10');
+    await page.getByRole('group', { name: 'Fabric 1' }).getByLabel('Usable length').fill('10');
+    await expect.poll(() => page.getByText('1 of 2 pieces').count()).toBe(1);
     await close();
   });
 
@@ -198,7 +330,7 @@ describe('the fabric element', () => {
         viewport: { width, height: 900 },
         colorScheme,
       });
-      await expect.poll(async () => (await headlines(page)).length).toBe(5);
+      await expect.poll(async () => (await headlines(page)).length).toBe(9);
       await page
         .locator('details')
         .first()

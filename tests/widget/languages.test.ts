@@ -2,11 +2,21 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import {
+  backingSentences,
+  bindingSentences,
+  borderSentences,
   commonInputs,
   cuttingSentences,
   drawingSentences,
   fitSentences,
+  joinSentences,
+  kitSentences,
+  layoutSentences,
   logCabinSentences,
+  onHandSentences,
+  packSentences,
+  patternSentences,
+  precutSentences,
   seamSentences,
   sheetSentences,
   tableSentences,
@@ -20,6 +30,7 @@ import { de } from '../../packages/widget/src/messages/de.js';
 import { en } from '../../packages/widget/src/messages/en.js';
 import { enFabric } from '../../packages/widget/src/messages/enFabric.js';
 import { enLogCabin, enLogCabinWords } from '../../packages/widget/src/messages/enLogCabin.js';
+import { enQuilt } from '../../packages/widget/src/messages/enQuilt.js';
 import { enUnit, enUnitWords } from '../../packages/widget/src/messages/enUnit.js';
 import { es } from '../../packages/widget/src/messages/es.js';
 import { fr } from '../../packages/widget/src/messages/fr.js';
@@ -34,7 +45,7 @@ const english: {
   readonly texts: Readonly<Record<TextGroup, Table>>;
   readonly sentences: Readonly<Record<Room, Table>>;
 } = {
-  texts: { common, logCabin: enLogCabin, fabric: enFabric, unit: enUnit },
+  texts: { common, logCabin: enLogCabin, fabric: enFabric, quilt: enQuilt, unit: enUnit },
   sentences: {
     logCabin: logCabinSentences,
     drawing: drawingSentences,
@@ -43,7 +54,17 @@ const english: {
     fit: fitSentences,
     sheet: sheetSentences,
     unit: unitSentences,
+    pattern: patternSentences,
+    layout: layoutSentences,
+    borders: borderSentences,
+    binding: bindingSentences,
+    backing: backingSentences,
+    kits: kitSentences,
     cutting: cuttingSentences,
+    pack: packSentences,
+    join: joinSentences,
+    precut: precutSentences,
+    onHand: onHandSentences,
   },
 };
 

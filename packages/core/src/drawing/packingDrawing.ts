@@ -16,8 +16,6 @@ export interface PackingToDraw {
   /** What is missing on the right of the lower edge. */
   readonly missingCorner?: { readonly width: Length; readonly length: Length };
   readonly placements: readonly Placement[];
-  /** What is left over. */
-  readonly leftOver: readonly Omit<Placement, 'piece'>[];
 }
 
 /** How the pieces are named. */
@@ -58,11 +56,11 @@ function slants({ left, top, right, bottom }: Place): readonly Line[] {
  *   kind: 'fat-quarter',
  *   pieces: [{ width: 5, length: 5, count: 12 }],
  * });
- * const [{ placements, leftOver }] = rectangles;
- * drawPacking({ ...usable, placements, leftOver }).title.text; // 'Fabric 20 1/2 by 17 1/2'
+ * const [{ placements }] = rectangles;
+ * drawPacking({ ...usable, placements }).title.text; // 'Fabric 20 1/2 by 17 1/2'
  */
 export function drawPacking(fabric: PackingToDraw, options: PackingDrawingOptions = {}): Drawing {
-  const { width, length: down, missingCorner, placements, leftOver } = fabric;
+  const { width, length: down, missingCorner, placements } = fabric;
   const zero = length(0);
   const whole = { left: zero, top: zero, right: width, bottom: down };
   const corner = missingCorner && {
@@ -70,7 +68,15 @@ export function drawPacking(fabric: PackingToDraw, options: PackingDrawingOption
     left: width.minus(missingCorner.width),
     top: down.minus(missingCorner.length),
   };
-  const shapes: Shape[] = leftOver.map((each) => area('waste', placeOf(each)));
+  // What no piece covers is left over.
+  const parts =
+    corner === undefined
+      ? [whole]
+      : [
+          { ...whole, bottom: corner.top },
+          { ...whole, top: corner.top, right: corner.left },
+        ];
+  const shapes: Shape[] = parts.map((part) => area('waste', part));
   for (const { piece, ...placed } of placements) {
     const place = placeOf(placed);
     const count = options.numbers?.[piece] ?? piece + 1;

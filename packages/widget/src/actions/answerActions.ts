@@ -15,7 +15,7 @@ export interface Answering {
   /** The element's style sheets, for its copy on paper. */
   readonly css: () => string;
   /** The drawing that is shown. */
-  readonly drawing: () => Drawing | undefined;
+  readonly drawing: () => (() => Drawing) | undefined;
   /** What stands in the inputs, by the names of attributes. */
   readonly settings: () => Readonly<Record<string, string>>;
 }
@@ -32,7 +32,8 @@ export class AnswerActions {
 
   /** The row of actions that a page names. */
   row(named: string | undefined, voice: Voice): TemplateResult | typeof nothing {
-    const actions = actionsNamed(named);
+    const drawn = this.#of.drawing() !== undefined;
+    const actions = actionsNamed(named).filter((action) => action !== 'svg' || drawn);
     const act = (action: Action): void => this.#act(action, voice);
     return actionRow({ voice, actions, act, note: this.#note, byHand: this.#byHand });
   }
@@ -53,7 +54,7 @@ export class AnswerActions {
         break;
       }
       case 'svg': {
-        const shown = drawing();
+        const shown = drawing()?.();
         const words = voice.drawingWords;
         if (shown === undefined) break;
         const svg = toSvg(shown, { write: voice.measures.figures, words });

@@ -132,10 +132,8 @@ export abstract class EighthsElement<
     measures: Measures,
   ): Model;
 
-  /** The drawing that is shown now, to be saved. */
-  protected shownDrawing(): Drawing | undefined {
-    return undefined;
-  }
+  /** The drawing that is shown now, to be saved, where there is one. */
+  protected abstract shownDrawing(): (() => Drawing) | undefined;
 
   protected settings: Readonly<Record<Field, string>> | undefined;
   protected model: Model | undefined;

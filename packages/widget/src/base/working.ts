@@ -19,11 +19,16 @@ interface Question<Answer> {
 /** Answers one question at a time, in slices short enough for a page to stay responsive. */
 export class Working<Answer> {
   readonly #settled: () => void;
+  readonly #begins: 'at once' | 'later';
   #question: Question<Answer> | undefined;
 
-  /** @param settled is called when a question is settled that was not when it was asked. */
-  constructor(settled: () => void) {
+  /**
+   * @param settled is called when a question is settled that was not when it was asked
+   * @param begins `later` where the first part takes long by itself: the page gets a turn before it
+   */
+  constructor(settled: () => void, begins: 'at once' | 'later' = 'at once') {
     this.#settled = settled;
+    this.#begins = begins;
   }
 
   /**
@@ -36,7 +41,7 @@ export class Working<Answer> {
     if (this.#question?.text === text) return this.#question.outcome;
     const question = { text, making: begin(), outcome: {} };
     this.#question = question;
-    if (!this.#work(question)) this.#workLater(question);
+    if (this.#begins === 'later' || !this.#work(question)) this.#workLater(question);
     return question.outcome;
   }
 

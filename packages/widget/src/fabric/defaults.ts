@@ -15,6 +15,7 @@ const usual: Readonly<Record<Units, GivenFabricSettings>> = {
     pieces: '24 of 6.5 by 21.5; 24 of 6.5 by 11.5; 12 of 11.5 by 11.5',
     width: '105',
     increment: '0.1 m',
+    straightening: '2.5',
   },
 };
 

@@ -123,12 +123,12 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     this.type(Object.fromEntries(texts), false);
   }
 
-  protected override shownDrawing(): Drawing | undefined {
+  protected override shownDrawing(): (() => Drawing) | undefined {
     const { plan } = this;
     if (plan === undefined) return undefined;
     const hand = this.shownHand;
     const step = sheetSteps(plan, hand)[this.at] ?? { round: 0, order: 1 };
-    return stepDrawing(step, plan, hand);
+    return () => stepDrawing(step, plan, hand);
   }
 
   protected override holdsLength(field: string): boolean {

@@ -82,13 +82,17 @@ export const fabricLooks = css`
   }
   @container (max-width: 30em) {
     .piece {
-      grid-template-columns: 2em 1fr 1fr 1fr;
+      grid-template-columns: 2.2em 1fr 1fr 1fr;
     }
-    .piece > :nth-child(5) {
-      grid-column: 2;
+    .piece > :nth-child(6) {
+      grid-column: 3 / -1;
     }
     .piece > button {
-      justify-self: end;
+      grid-area: 2 / 1;
+    }
+    .fields > .select {
+      grid-column: 1 / -1;
+      padding-bottom: 0.5em;
     }
   }
 `;

@@ -305,37 +305,85 @@ export const de: Catalog = {
       'strip-width': 'Breite',
       'piece-length': 'Länge',
       'piece-fabric': 'Stoff',
+      'piece-may': 'Darf',
+      'may-': 'wie angegeben',
+      'may-turned': 'gedreht werden',
+      'may-joined': 'gestückelt werden',
       'add-piece': 'Ein Teil hinzufügen',
       'remove-piece': 'Teil {number} entfernen',
       remove: 'Entfernen',
       width: 'Nutzbare Stoffbreite',
+      precut: 'Gekauft als',
+      'precut-': 'Meterware',
+      'precut-fat-quarter': 'Fat Quarters',
+      'precut-fat-eighth': 'Fat Eighths',
+      'precut-strip-2-1/2': '2 1/2-Zoll-Streifen',
+      'precut-square-5': '5-Zoll-Quadrate',
+      'precut-square-10': '10-Zoll-Quadrate',
+      'pack-of': 'Verkauft in Packungen zu',
       increment: 'Der Laden schneidet in',
       'increment-eighths': 'Achtel-Yards',
       'increment-thirds': 'Achtel- und Drittel-Yards',
       'increment-tenths': 'Zehntelmetern',
+      method: 'Zuschnitt',
+      'method-': 'Was weniger kauft',
+      'method-plain': 'Einfach: eine Breite je Streifen',
+      'method-thrifty': 'Sparsam: Enden geteilt, Teile gedreht',
+      join: 'Streifen werden gestückelt',
+      'join-diagonal': 'Schräg',
+      'join-straight': 'Gerade',
       straightening: 'Zum Begradigen',
       spare: 'Als Reserve',
       'spare-usual': 'ein Streifen',
       shrinkage: 'Läuft beim Waschen ein um',
       layers: 'Lagen auf einmal',
-      'more-fabric': 'Waschen, Begradigen, Lagen, vorhandener Stoff',
-      'on-hand-width': 'Vorhanden: nutzbare Breite',
-      'on-hand-length': 'Vorhanden: nutzbare Länge',
+      'more-fabric': 'Waschen, Begradigen, Lagen, Maße',
+      'on-hand': 'Vorhandener Stoff',
+      'on-hand-piece': 'Stoff {number}',
+      'on-hand-width': 'Nutzbare Breite',
+      'on-hand-length': 'Nutzbare Länge',
+      'on-hand-corner': 'Fehlende Ecke',
+      'add-on-hand': 'Vorhandenen Stoff hinzufügen',
+      'remove-on-hand': 'Stoff {number} entfernen',
 
       buy: '{yards} kaufen',
       buyFabric: '{yards} von {fabric} kaufen',
       meters: 'oder {meters}',
       need: 'Streifen {bare}, Reserve {spare}, Begradigen {straightening}, Waschen {shrinkage}: zusammen {need}.',
       proven: 'Kein Plan mit einer Breite je Streifen braucht weniger.',
+      provenThrifty: 'Kein Plan, einfach oder sparsam, braucht weniger.',
       purchaseProven: 'Bei keinem Plan mit einer Breite je Streifen wird weniger gekauft.',
+      purchaseProvenThrifty: 'Bei keinem Plan, einfach oder sparsam, wird weniger gekauft.',
       unproven: 'Mindestens {lowerBound} sind nötig; ob weniger reichen würde, ist nicht geklärt.',
+      purchaseUnproven: 'Ob bei einem sparsamen Plan weniger gekauft würde, ist nicht geklärt.',
+      thriftySaves: 'Sparsam spart {saved}: {cuts} Schnitte, einfach {plainCuts}.',
+      thriftySame:
+        'Sparsam wird gleich viel gekauft. Die Streifen brauchen {saved} weniger: {cuts} Schnitte, einfach {plainCuts}.',
+      thriftyNothing: 'Sparsam spart hier nichts.',
       leftOver: 'Übrig: {leftOver}.',
       share: 'Die Teile machen {percent} % der Streifen aus.',
       steps: 'So wird zugeschnitten',
       row: 'Reihe {row} von {rows}',
       moreRows: 'Die folgenden Reihen werden geschnitten, wie es die Schritte sagen.',
-      sets: 'Das vorhandene Stück reicht für {sets} vollständige Sätze.',
-      setsUnproven: 'Das vorhandene Stück reicht für mindestens {sets} vollständige Sätze.',
+      block: 'Der Länge nach zuschneiden',
+      beside: 'Neben den Teilen bleibt: {rests}.',
+      joins: 'Wo die Nähte liegen',
+      joinsIn: 'Teil {number}, Stück {copy}: {places} von seinem Anfang.',
+      moreJoins: 'Die anderen Nähte folgen ebenso.',
+      handAll: 'Alles lässt sich aus dem vorhandenen Stoff schneiden',
+      handAllFabric: 'Alles aus {fabric} lässt sich aus dem vorhandenen Stoff schneiden',
+      handSome: 'Aus dem vorhandenen Stoff: {cut} von {pieces} Teilen. Es fehlen noch:',
+      missing: '{count} von Teil {number}, {size}',
+      sets: 'Der vorhandene Stoff reicht für {sets} vollständige Sätze der Liste.',
+      setsUnproven:
+        'Der vorhandene Stoff reicht für {sets} vollständige Sätze der Liste, und für höchstens {bound}.',
+      precutsNeeded: '{kind}: {count}',
+      precutsNeededFabric: '{kind}, {fabric}: {count}',
+      packs: '{packs} Packungen zu {packOf}, {spare} übrig',
+      usableSize: 'Von jedem sind {size} nutzbar.',
+      precutsProven: 'Weniger würden nicht reichen.',
+      unfit: 'Daraus lassen sich nicht schneiden:',
+      alike: '{count} gleich geschnitten',
       working: 'Der geringste Stoffbedarf wird berechnet …',
     },
 
@@ -964,6 +1012,49 @@ export const de: Catalog = {
       'not-proven':
         'Dieser Plan braucht {length} Stoff. Mindestens {lowerBound} sind nötig; ob weniger als im Plan reichen würde, wurde mit diesem Aufwand nicht geklärt.',
     },
+    pack: {
+      'take-one': 'Ein Stoffrechteck {width} mal {height} nehmen.',
+      'take-several':
+        '{count} Stoffrechtecke {width} mal {height} nehmen und alle gleich schneiden.',
+      'cut-rows': 'Das Rechteck {width} mal {height} quer schneiden, von oben: {parts}.',
+      'cut-columns':
+        'Das Rechteck {width} mal {height} von oben nach unten schneiden, von links: {parts}.',
+      'cut-pieces':
+        'Das Rechteck {width} mal {height} in {count} Teile {across} mal {down} schneiden.',
+    },
+    join: {
+      'cut-block':
+        'Das Ende des Stoffs begradigen und ein Stück von {length} Länge abschneiden, für die Teile, die der Länge nach geschnitten werden.',
+      'join-straight':
+        '{strips} Streifen von {width} Breite mit geraden Nähten von {seam} aneinandernähen: ein Stück von {total}.',
+      'join-diagonal':
+        '{strips} Streifen von {width} Breite mit schrägen Nähten aneinandernähen, die Enden rechtwinklig übereinander, und {seam} neben den Nähten abschneiden: ein Stück von {total}.',
+      'cut-length-one': 'Davon 1 Teil {length} schneiden.',
+      'cut-length-several': 'Davon {count} Teile {length} schneiden.',
+      'join-at-cut':
+        '{count} der Nähte liegen dort, wo zwei Teile getrennt werden. Die Teile in anderer Reihenfolge schneiden oder zuerst ein wenig abschneiden, wenn die Naht dort nicht liegen darf.',
+      'lies-along':
+        'Das Teil {piece} ist länger, als der Stoff breit ist, und wird der Länge nach geschnitten: ein Muster mit Richtung liegt darauf anders herum.',
+      'length-not-proven':
+        'Dieser Plan braucht {length} Stoff. Mindestens {lowerBound} sind nötig; ob weniger als im Plan reichen würde, ist nicht bewiesen.',
+    },
+    precut: {
+      'find-edge':
+        'Kanten von Vorgeschnittenem sind oft gezackt: nachmessen, ob {width} mal {height} bis zu den Spitzen oder bis in die Täler reicht, und dort anlegen. Nicht vorher beschneiden.',
+      'does-not-fit':
+        'Aus einem Stück, von dem {width} mal {height} nutzbar sind, lässt sich kein Teil {piece} schneiden. {count} davon sind weggelassen.',
+      'fewer-not-ruled-out':
+        'Diese Teile lassen sich aus {needed} Stücken schneiden. Mindestens {fewest} sind nötig; ob weniger als {needed} reichen würden, ist nicht bewiesen.',
+    },
+    onHand: {
+      'cut-apart':
+        'Stoff {piece} fehlt eine Ecke: ihn in ein Rechteck von {first} und eines von {second} zerschneiden.',
+      'not-cut': 'Im vorhandenen Stoff fehlen {count} vom Teil {piece}.',
+      'more-not-ruled-out':
+        'Ob mehr dieser Teile aus dem vorhandenen Stoff geschnitten werden könnten, ist nicht bewiesen.',
+      'blocks-not-proven':
+        'Der Stoff reicht für {blocks} Blöcke, und für höchstens {bound}; ob mehr als {blocks} möglich sind, ist nicht bewiesen.',
+    },
   },
 
   errors: {
@@ -1042,6 +1133,12 @@ export const de: Catalog = {
       'Das wären {pages} Blätter, höchstens {most} sind möglich. Einen kleineren Block, einen schmaleren Rand oder eine Runde nach der anderen nehmen.',
     'piece-too-long':
       'Ein Teil von {length} Länge passt nicht über einen Stoff von {width} Breite. Höchstens {width} nehmen, es drehen oder aus kürzeren zusammensetzen.',
+    'A piece {length} wide and longer than that does not fit on fabric {width} wide, neither across nor along. Make it at most {width} wide, or piece it from narrower ones.':
+      'Ein Teil von {length} Breite, das noch länger ist, passt nicht auf einen Stoff von {width} Breite, weder quer noch längs. Höchstens {width} breit nehmen oder aus schmaleren zusammensetzen.',
+    'A piece of fabric of {value} is more than can be planned. Give a size up to {most}, its usable part.':
+      'Ein Stück Stoff von {value} ist mehr, als sich planen lässt. Ein Maß bis {most} angeben, den nutzbaren Teil.',
+    'A missing corner is smaller than the fabric: less than {most}, not {value}.':
+      'Eine fehlende Ecke ist kleiner als der Stoff: weniger als {most}, nicht {value}.',
     'no-pieces': 'Es ist nichts zuzuschneiden. Mindestens ein Teil mit einer Anzahl angeben.',
     'too-many-pieces':
       'Das sind {total} Teile. Ein Plan nimmt bis zu {most}: mehrere Pläne machen.',

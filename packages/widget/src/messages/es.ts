@@ -302,37 +302,86 @@ export const es: Catalog = {
       'strip-width': 'Ancho de tira',
       'piece-length': 'Largo',
       'piece-fabric': 'Tela',
+      'piece-may': 'Puede ir',
+      'may-': 'como se da',
+      'may-turned': 'girada',
+      'may-joined': 'unida',
       'add-piece': 'Añadir una pieza',
       'remove-piece': 'Quitar la pieza {number}',
       remove: 'Quitar',
       width: 'Ancho útil de la tela',
+      precut: 'Se compra en',
+      'precut-': 'Tela por metros',
+      'precut-fat-quarter': 'Fat quarters',
+      'precut-fat-eighth': 'Fat eighths',
+      'precut-strip-2-1/2': 'Tiras de 2 1/2 pulgadas',
+      'precut-square-5': 'Cuadrados de 5 pulgadas',
+      'precut-square-10': 'Cuadrados de 10 pulgadas',
+      'pack-of': 'Se vende en paquetes de',
       increment: 'La tienda corta en',
       'increment-eighths': 'Octavos de yarda',
       'increment-thirds': 'Octavos y tercios',
       'increment-tenths': 'Décimas de metro',
+      method: 'Corte',
+      'method-': 'Con lo que se compra menos',
+      'method-plain': 'Sencillo: un ancho por tira',
+      'method-thrifty': 'Ahorrador: extremos recortados, piezas giradas',
+      join: 'Las tiras se unen',
+      'join-diagonal': 'En diagonal',
+      'join-straight': 'Rectas',
       straightening: 'Para escuadrar',
       spare: 'De reserva',
       'spare-usual': 'una tira',
       shrinkage: 'Encoge al lavar',
       layers: 'Capas cortadas a la vez',
-      'more-fabric': 'Lavado, escuadrado, capas, tela disponible',
-      'on-hand-width': 'Disponible: ancho útil',
-      'on-hand-length': 'Disponible: largo útil',
+      'more-fabric': 'Lavado, escuadrado, capas, medidas',
+      'on-hand': 'Tela disponible',
+      'on-hand-piece': 'Tela {number}',
+      'on-hand-width': 'Ancho útil',
+      'on-hand-length': 'Largo útil',
+      'on-hand-corner': 'Esquina que falta',
+      'add-on-hand': 'Añadir tela disponible',
+      'remove-on-hand': 'Quitar la tela {number}',
 
       buy: 'Comprar {yards}',
       buyFabric: 'Comprar {yards} de {fabric}',
       meters: 'o {meters}',
       need: 'Tiras {bare}, reserva {spare}, escuadrar {straightening}, lavado {shrinkage}: {need} en total.',
       proven: 'Ningún plan de un ancho por tira gasta menos.',
+      provenThrifty: 'Ningún plan, sencillo o ahorrador, gasta menos.',
       purchaseProven: 'Con ningún plan de un ancho por tira se compra menos.',
+      purchaseProvenThrifty: 'Con ningún plan, sencillo o ahorrador, se compra menos.',
       unproven: 'Hace falta al menos {lowerBound}; si bastaría menos no está resuelto.',
+      purchaseUnproven: 'Si con un plan ahorrador se compraría menos no está resuelto.',
+      thriftySaves:
+        'El ahorrador ahorra {saved}: {cuts} cortes, frente a {plainCuts} del sencillo.',
+      thriftySame:
+        'Con el ahorrador se compra lo mismo. Sus tiras gastan {saved} menos: {cuts} cortes, frente a {plainCuts} del sencillo.',
+      thriftyNothing: 'El ahorrador no ahorra nada aquí.',
       leftOver: 'Sobra: {leftOver}.',
       share: 'Las piezas son el {percent} % de las tiras.',
       steps: 'Cómo cortar',
       row: 'Fila {row} de {rows}',
       moreRows: 'Las filas que siguen se cortan como dicen los pasos.',
-      sets: 'La tela disponible da {sets} juegos completos.',
-      setsUnproven: 'La tela disponible da al menos {sets} juegos completos.',
+      block: 'Cortar a lo largo',
+      beside: 'Junto a las piezas queda: {rests}.',
+      joins: 'Dónde caen las uniones',
+      joinsIn: 'Pieza {number}, número {copy}: a {places} de su comienzo.',
+      moreJoins: 'Las demás uniones siguen igual.',
+      handAll: 'Todo se puede cortar de la tela disponible',
+      handAllFabric: 'Todo lo de {fabric} se puede cortar de la tela disponible',
+      handSome: 'De la tela disponible: {cut} de {pieces} piezas. Todavía faltan:',
+      missing: '{count} de la pieza {number}, {size}',
+      sets: 'La tela disponible da {sets} juegos completos de la lista.',
+      setsUnproven:
+        'La tela disponible da {sets} juegos completos de la lista, y como mucho {bound}.',
+      precutsNeeded: '{kind}: {count}',
+      precutsNeededFabric: '{kind}, {fabric}: {count}',
+      packs: '{packs} paquetes de {packOf}, sobran {spare}',
+      usableSize: 'De cada uno son útiles {size}.',
+      precutsProven: 'Menos no bastarían.',
+      unfit: 'De ellos no se pueden cortar:',
+      alike: '{count} cortados igual',
       working: 'Calculando la menor cantidad de tela …',
     },
 
@@ -949,6 +998,49 @@ export const es: Catalog = {
       'not-proven':
         'Este plan gasta {length} de tela. Hace falta al menos {lowerBound}; si bastaría menos que el plan no se resolvió con este esfuerzo.',
     },
+    pack: {
+      'take-one': 'Tomar un rectángulo de tela de {width} por {height}.',
+      'take-several':
+        'Tomar {count} rectángulos de tela de {width} por {height} y cortar todos igual.',
+      'cut-rows': 'Cortar el rectángulo de {width} por {height} a lo ancho, desde arriba: {parts}.',
+      'cut-columns':
+        'Cortar el rectángulo de {width} por {height} de arriba abajo, desde la izquierda: {parts}.',
+      'cut-pieces':
+        'Cortar el rectángulo de {width} por {height} en {count} piezas de {across} por {down}.',
+    },
+    join: {
+      'cut-block':
+        'Escuadrar el extremo de la tela y cortar un trozo de {length} de largo para las piezas que se cortan a lo largo.',
+      'join-straight':
+        'Unir {strips} tiras de {width} de ancho por los extremos, con costuras rectas de {seam}: un largo de {total}.',
+      'join-diagonal':
+        'Unir {strips} tiras de {width} de ancho con costuras en diagonal, con los extremos cruzados en ángulo recto, y recortar a {seam} de las costuras: un largo de {total}.',
+      'cut-length-one': 'De ese largo cortar 1 pieza de {length}.',
+      'cut-length-several': 'De ese largo cortar {count} piezas de {length}.',
+      'join-at-cut':
+        '{count} de las uniones caen donde se separan dos piezas. Cortar las piezas en otro orden, o cortar antes un poco, si la costura no debe estar ahí.',
+      'lies-along':
+        'La pieza {piece} es más larga que el ancho de la tela y se corta a lo largo: un estampado con dirección queda en el otro sentido.',
+      'length-not-proven':
+        'Este plan gasta {length} de tela. Hace falta al menos {lowerBound}; si bastaría menos que el plan no está demostrado.',
+    },
+    precut: {
+      'find-edge':
+        'Los bordes de los precortados suelen ser dentados: medir si {width} por {height} llega a las puntas o a los valles, y alinear ahí. No recortarlos antes.',
+      'does-not-fit':
+        'De un precortado con {width} por {height} útiles no se puede cortar ninguna pieza {piece}. Se dejan fuera {count}.',
+      'fewer-not-ruled-out':
+        'Estas piezas se pueden cortar de {needed} precortados. Hacen falta al menos {fewest}; si bastarían menos de {needed} no está demostrado.',
+    },
+    onHand: {
+      'cut-apart':
+        'A la tela {piece} le falta una esquina: cortarla en un rectángulo de {first} y otro de {second}.',
+      'not-cut': 'En la tela disponible faltan {count} de la pieza {piece}.',
+      'more-not-ruled-out':
+        'Si se podrían cortar más de estas piezas de la tela disponible no está demostrado.',
+      'blocks-not-proven':
+        'Hay tela para {blocks} bloques, y como mucho para {bound}; si se pueden cortar más de {blocks} no está demostrado.',
+    },
   },
 
   errors: {
@@ -1026,6 +1118,12 @@ export const es: Catalog = {
       'Serían {pages} hojas, y el máximo es {most}. Usar un bloque más pequeño, un margen más estrecho o una vuelta cada vez.',
     'piece-too-long':
       'Una pieza de {length} de largo no cabe en una tela de {width} de ancho. Hacerla de {width} como mucho, girarla o unirla de otras más cortas.',
+    'A piece {length} wide and longer than that does not fit on fabric {width} wide, neither across nor along. Make it at most {width} wide, or piece it from narrower ones.':
+      'Una pieza de {length} de ancho, y aún más larga, no cabe en una tela de {width} de ancho, ni a lo ancho ni a lo largo. Hacerla de {width} de ancho como mucho, o unirla de otras más estrechas.',
+    'A piece of fabric of {value} is more than can be planned. Give a size up to {most}, its usable part.':
+      'Un trozo de tela de {value} es más de lo que se puede planear. Dar una medida de hasta {most}, la parte útil.',
+    'A missing corner is smaller than the fabric: less than {most}, not {value}.':
+      'Una esquina que falta es menor que la tela: menos de {most}, no {value}.',
     'no-pieces': 'No hay nada que cortar. Dar al menos una pieza con un número.',
     'too-many-pieces': 'Son {total} piezas. Un plan admite {most}: hacer varios.',
     'too-many-sizes':

@@ -303,37 +303,85 @@ export const fr: Catalog = {
       'strip-width': 'Largeur de bande',
       'piece-length': 'Longueur',
       'piece-fabric': 'Tissu',
+      'piece-may': 'Peut être',
+      'may-': 'comme indiqué',
+      'may-turned': 'tournée',
+      'may-joined': 'raccordée',
       'add-piece': 'Ajouter une pièce',
       'remove-piece': 'Retirer la pièce {number}',
       remove: 'Retirer',
       width: 'Largeur utile du tissu',
+      precut: 'Acheté en',
+      'precut-': 'Tissu au mètre',
+      'precut-fat-quarter': 'Fat quarters',
+      'precut-fat-eighth': 'Fat eighths',
+      'precut-strip-2-1/2': 'Bandes de 2 1/2 pouces',
+      'precut-square-5': 'Carrés de 5 pouces',
+      'precut-square-10': 'Carrés de 10 pouces',
+      'pack-of': 'Vendu par paquets de',
       increment: 'Le magasin coupe par',
       'increment-eighths': 'Huitièmes de yard',
       'increment-thirds': 'Huitièmes et tiers',
       'increment-tenths': 'Dixièmes de mètre',
+      method: 'Coupe',
+      'method-': 'Ce qui fait acheter le moins',
+      'method-plain': 'Simple : une largeur par bande',
+      'method-thrifty': 'Économe : bouts recoupés, pièces tournées',
+      join: 'Bandes raccordées',
+      'join-diagonal': 'En biais',
+      'join-straight': 'Droit',
       straightening: 'Pour mettre d’équerre',
       spare: 'En réserve',
       'spare-usual': 'une bande',
       shrinkage: 'Rétrécit au lavage de',
       layers: 'Épaisseurs coupées à la fois',
-      'more-fabric': 'Lavage, équerrage, épaisseurs, coupon disponible',
-      'on-hand-width': 'Disponible : largeur utile',
-      'on-hand-length': 'Disponible : longueur utile',
+      'more-fabric': 'Lavage, équerrage, épaisseurs, mesures',
+      'on-hand': 'Tissu disponible',
+      'on-hand-piece': 'Tissu {number}',
+      'on-hand-width': 'Largeur utile',
+      'on-hand-length': 'Longueur utile',
+      'on-hand-corner': 'Coin manquant',
+      'add-on-hand': 'Ajouter un tissu disponible',
+      'remove-on-hand': 'Retirer le tissu {number}',
 
       buy: 'Acheter {yards}',
       buyFabric: 'Acheter {yards} de {fabric}',
       meters: 'ou {meters}',
       need: 'Bandes {bare}, réserve {spare}, équerrage {straightening}, lavage {shrinkage} : {need} en tout.',
       proven: 'Aucun plan à une largeur par bande n’en prend moins.',
+      provenThrifty: 'Aucun plan, simple ou économe, n’en prend moins.',
       purchaseProven: 'Aucun plan à une largeur par bande n’en fait acheter moins.',
+      purchaseProvenThrifty: 'Aucun plan, simple ou économe, n’en fait acheter moins.',
       unproven: 'Il en faut au moins {lowerBound} ; savoir si moins suffirait n’est pas tranché.',
+      purchaseUnproven: 'Savoir si un plan économe en ferait acheter moins n’est pas tranché.',
+      thriftySaves: 'Économe, on gagne {saved} : {cuts} coupes, contre {plainCuts} en simple.',
+      thriftySame:
+        'Économe, on achète autant. Les bandes prennent {saved} de moins : {cuts} coupes, contre {plainCuts} en simple.',
+      thriftyNothing: 'Économe, on ne gagne rien ici.',
       leftOver: 'Reste : {leftOver}.',
       share: 'Les pièces font {percent} % des bandes.',
       steps: 'Comment couper',
       row: 'Rangée {row} sur {rows}',
       moreRows: 'Les rangées suivantes se coupent comme le disent les étapes.',
-      sets: 'Le coupon disponible donne {sets} jeux complets.',
-      setsUnproven: 'Le coupon disponible donne au moins {sets} jeux complets.',
+      block: 'Couper dans la longueur',
+      beside: 'À côté des pièces reste : {rests}.',
+      joins: 'Où tombent les raccords',
+      joinsIn: 'Pièce {number}, exemplaire {copy} : à {places} de son début.',
+      moreJoins: 'Les autres raccords suivent de même.',
+      handAll: 'Tout peut se couper dans le tissu disponible',
+      handAllFabric: 'Tout ce qui est en {fabric} peut se couper dans le tissu disponible',
+      handSome: 'Dans le tissu disponible : {cut} pièces sur {pieces}. Il manque encore :',
+      missing: '{count} de la pièce {number}, {size}',
+      sets: 'Le tissu disponible donne {sets} jeux complets de la liste.',
+      setsUnproven:
+        'Le tissu disponible donne {sets} jeux complets de la liste, et au plus {bound}.',
+      precutsNeeded: '{kind} : {count}',
+      precutsNeededFabric: '{kind}, {fabric} : {count}',
+      packs: '{packs} paquets de {packOf}, {spare} en reste',
+      usableSize: 'Dans chacun, {size} sont utiles.',
+      precutsProven: 'Moins ne suffirait pas.',
+      unfit: 'On ne peut pas y couper :',
+      alike: '{count} coupés de même',
       working: 'Recherche du moindre métrage …',
     },
 
@@ -956,6 +1004,50 @@ export const fr: Catalog = {
       'not-proven':
         'Ce plan prend {length} de tissu. Il en faut au moins {lowerBound} ; savoir si moins que le plan suffirait n’a pas été tranché avec cet effort.',
     },
+    pack: {
+      'take-one': 'Prendre un rectangle de tissu de {width} sur {height}.',
+      'take-several':
+        'Prendre {count} rectangles de tissu de {width} sur {height}, et couper chacun de même.',
+      'cut-rows':
+        'Couper le rectangle de {width} sur {height} en travers, depuis le haut : {parts}.',
+      'cut-columns':
+        'Couper le rectangle de {width} sur {height} de haut en bas, depuis la gauche : {parts}.',
+      'cut-pieces':
+        'Couper le rectangle de {width} sur {height} en {count} pièces de {across} sur {down}.',
+    },
+    join: {
+      'cut-block':
+        'Mettre le bout du tissu d’équerre, et couper un morceau de {length} de long pour les pièces coupées dans la longueur.',
+      'join-straight':
+        'Raccorder {strips} bandes de {width} de large bout à bout, par des coutures droites de {seam} : une longueur de {total}.',
+      'join-diagonal':
+        'Raccorder {strips} bandes de {width} de large par des coutures en biais, les bouts posés l’un sur l’autre à angle droit, et recouper à {seam} des coutures : une longueur de {total}.',
+      'cut-length-one': 'Dans cette longueur, couper 1 pièce de {length}.',
+      'cut-length-several': 'Dans cette longueur, couper {count} pièces de {length}.',
+      'join-at-cut':
+        '{count} des raccords tombent là où deux pièces sont séparées. Couper les pièces dans un autre ordre, ou couper d’abord un peu, si la couture ne doit pas être là.',
+      'lies-along':
+        'La pièce {piece} est plus longue que le tissu n’est large : elle est coupée dans la longueur, et un imprimé à sens y est posé autrement.',
+      'length-not-proven':
+        'Ce plan prend {length} de tissu. Il en faut au moins {lowerBound} ; que moins que le plan suffise n’est pas exclu.',
+    },
+    precut: {
+      'find-edge':
+        'Les bords des prédécoupés sont souvent crantés : mesurer si {width} sur {height} va jusqu’aux pointes ou jusqu’aux creux, et s’y aligner. Ne pas les recouper d’abord.',
+      'does-not-fit':
+        'Aucune pièce {piece} ne peut être coupée dans un prédécoupé dont {width} sur {height} sont utiles. {count} sont laissées de côté.',
+      'fewer-not-ruled-out':
+        'Ces pièces se coupent dans {needed} prédécoupés. Il en faut au moins {fewest} ; que moins de {needed} suffisent n’est pas exclu.',
+    },
+    onHand: {
+      'cut-apart':
+        'Il manque un coin au tissu {piece} : le couper en un rectangle de {first} et un de {second}.',
+      'not-cut': 'Dans le tissu disponible, il manque {count} fois la pièce {piece}.',
+      'more-not-ruled-out':
+        'Que l’on puisse couper plus de ces pièces dans le tissu disponible n’est pas exclu.',
+      'blocks-not-proven':
+        'Il y a du tissu pour {blocks} blocs, et pour {bound} au plus ; que l’on puisse en couper plus de {blocks} n’est pas exclu.',
+    },
   },
 
   errors: {
@@ -1035,6 +1127,12 @@ export const fr: Catalog = {
       'Cela ferait {pages} feuilles, et {most} est le maximum. Prendre un bloc plus petit, une marge plus étroite ou un tour à la fois.',
     'piece-too-long':
       'Une pièce de {length} de long ne tient pas dans un tissu de {width} de large. La faire d’au plus {width}, la tourner ou l’assembler de plus courtes.',
+    'A piece {length} wide and longer than that does not fit on fabric {width} wide, neither across nor along. Make it at most {width} wide, or piece it from narrower ones.':
+      'Une pièce de {length} de large, et plus longue encore, ne tient pas dans un tissu de {width} de large, ni en travers ni en long. La faire d’au plus {width} de large, ou l’assembler de plus étroites.',
+    'A piece of fabric of {value} is more than can be planned. Give a size up to {most}, its usable part.':
+      'Un morceau de tissu de {value} dépasse ce qui peut être planifié. Donner une mesure d’au plus {most}, la partie utile.',
+    'A missing corner is smaller than the fabric: less than {most}, not {value}.':
+      'Un coin manquant est plus petit que le tissu : moins de {most}, pas {value}.',
     'no-pieces': 'Il n’y a rien à couper. Donner au moins une pièce avec un nombre.',
     'too-many-pieces': 'Cela fait {total} pièces. Un plan en prend {most} : en faire plusieurs.',
     'too-many-sizes':

@@ -138,10 +138,10 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
     this.type({ ...Object.fromEntries(texts), ...grid }, false);
   }
 
-  protected override shownDrawing(): Drawing | undefined {
+  protected override shownDrawing(): (() => Drawing) | undefined {
     const { plan } = this;
     if (plan === undefined) return undefined;
-    return unitDrawing(Math.min(this.at, drawingsOf(plan) - 1), plan, this.shownHand);
+    return () => unitDrawing(Math.min(this.at, drawingsOf(plan) - 1), plan, this.shownHand);
   }
 
   protected override holdsLength(field: string): boolean {
