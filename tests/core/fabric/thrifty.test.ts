@@ -201,6 +201,8 @@ describe('a thrifty plan', () => {
         { width: 5, length: 7, count: 31 },
         { width: '3 1/4', length: '8 3/4', count: 47 },
         { width: '2 1/4', length: '4 3/4', count: 53 },
+        { width: '4 1/8', length: '6 5/8', count: 67 },
+        { width: '6 3/8', length: '7 1/4', count: 29 },
       ],
     };
     const making = cuttingPlanInParts(spec);

@@ -1,4 +1,5 @@
 import { fail } from '../errors/error.js';
+import { shownText } from '../length/choice.js';
 import type { FractionInput, Length } from '../length/length.js';
 import { checkFields, choiceField, countField, lengthField, missing } from '../plan/field.js';
 import type { Piece, PieceInput } from '../plan/piece.js';
@@ -68,7 +69,8 @@ function readPieces(
   if (!Array.isArray(inputs)) {
     fail('wrong-kind', 'pieces', { expected: 'pieces' }, 'A list of {expected} is needed here.');
   }
-  const pieces = inputs.map((input: PieceInput, index) => {
+  // `map` would pass over the gaps of a list.
+  const pieces = Array.from(inputs, (input: PieceInput, index) => {
     const piece = readPiece(input, `pieces[${index}]`);
     const { n, d } = fractionOf(piece.length, `pieces[${index}].length`);
     if (n * room.d > room.n * d) {
@@ -88,6 +90,9 @@ function readPieces(
 
 function readPiece(input: PieceInput, field: string): Piece {
   checkFields(input, field, PIECE_FIELDS);
+  if (typeof (input.fabric ?? '') !== 'string') {
+    fail('wrong-kind', `${field}.fabric`, { expected: 'a name' }, 'A fabric needs a name here.');
+  }
   return {
     ...input,
     width: lengthField(input.width ?? missing(`${field}.width`), `${field}.width`),
@@ -137,7 +142,7 @@ function checkFabrics(pieces: readonly Piece[]): void {
   fail(
     'several-fabrics',
     `pieces[${index}].fabric`,
-    { one, other },
+    { one: shownText(one), other: shownText(other) },
     'A plan is for one fabric, and these pieces are cut from “{one}” and “{other}”. Group them by fabric and make a plan for each.',
   );
 }

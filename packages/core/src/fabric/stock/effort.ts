@@ -14,9 +14,9 @@ export class Effort {
     this.spent += steps;
   }
 
-  /** A part of what may still be done, to be counted apart. */
-  share(part: number): Effort {
-    return new Effort(Math.max(0, this.#limit - this.spent) * part);
+  /** So much of what may still be done, to be counted apart. */
+  atMost(steps: number): Effort {
+    return new Effort(Math.min(Math.max(0, this.#limit - this.spent), steps));
   }
 
   /** Whether this much more may be done. */

@@ -57,6 +57,11 @@ export class Simplex {
     });
   }
 
+  /** How many of a column are in use. */
+  amountOf(column: Column): number {
+    return this.#amounts[this.#columns.indexOf(column)] ?? 0;
+  }
+
   usePattern(pattern: Pattern): void {
     this.use({ counts: pattern, cost: 1 });
   }

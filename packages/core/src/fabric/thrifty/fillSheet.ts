@@ -10,6 +10,9 @@ export interface SheetRun {
   readonly times: number;
 }
 
+/** What a strip takes besides its knapsacks, which count by themselves. */
+const STEPS_BETWEEN = 500;
+
 export const heightOf = ({ levels }: Sheet, { level }: Layout): number =>
   levels[level]?.height ?? 0;
 
@@ -91,6 +94,7 @@ export function fillSheet(sheet: Sheet, values: readonly number[], effort: Effor
   const runs: SheetRun[] = [];
   let left = sheet.demands;
   while (left.some((count) => count > 0)) {
+    effort.spend(STEPS_BETWEEN);
     const rest = { ...sheet, demands: left };
     const { item, rows } = tallest(rest);
     const beside = { ...sheet, demands: left.map((count, i) => (i === item ? count - 1 : count)) };

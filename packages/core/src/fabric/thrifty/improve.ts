@@ -8,7 +8,7 @@ const ALIKE = 3;
 /** How far prices are moved, up and down together. */
 const SPREAD = 0.4;
 /** Rounds that change nothing before it is given up. */
-const PATIENCE = 400;
+const PATIENCE = 40;
 
 /** Numbers from 0 up to 1 without a pattern, the same ones each time (a linear congruential sequence). */
 function scattered(): () => number {

@@ -1,8 +1,8 @@
 import type { Effort } from '../stock/effort.js';
-import { Simplex } from '../stock/simplex.js';
+import { Simplex, TINY } from '../stock/simplex.js';
 import { dot } from '../stock/stock.js';
 import type { Sheet } from './sheet.js';
-import { Tables } from './tables.js';
+import { type PlannedStrip, Tables } from './tables.js';
 
 /** Something that strips count for besides their pieces. */
 export interface Need {
@@ -14,10 +14,12 @@ export interface Need {
   readonly of: readonly number[];
 }
 
-/** Strips that the prices were found with: they are asked first. */
-export interface KnownStrip {
-  readonly level: number;
-  readonly counts: readonly number[];
+/** What the problem would take if parts of strips could be cut. */
+export interface Relaxed {
+  readonly cost: number;
+  readonly prices: readonly number[];
+  /** The strips that are cut, and how many of each. */
+  readonly parts: readonly { readonly strip: PlannedStrip; readonly amount: number }[];
 }
 
 /** How much more than it costs a strip must be worth to be taken. */
@@ -34,9 +36,9 @@ export function* pricesFor(
   sheet: Sheet,
   needs: readonly Need[],
   stripCosts: readonly number[],
-  known: KnownStrip[],
+  known: PlannedStrip[],
   effort: Effort,
-): Generator<void, { readonly cost: number; readonly prices: readonly number[] }> {
+): Generator<void, Relaxed> {
   const { demands, levels } = sheet;
   const sizes = demands.length;
   // A piece by itself costs the narrowest strip that it can be cut from.
@@ -48,13 +50,14 @@ export function* pricesFor(
     (i) => (i >= sizes && (needs[i - sizes]?.amount ?? 0) < 0 ? -1 : 1),
     (i) => alone[i] ?? needs[i - sizes]?.cost ?? 0,
   );
-  const columnOf = ({ level, counts }: KnownStrip) => ({
-    counts: [...counts, ...needs.map(({ of }) => of[level] ?? 0)],
-    cost: stripCosts[level] ?? 0,
+  const columnOf = (strip: PlannedStrip) => ({
+    strip,
+    counts: [...strip.counts, ...needs.map(({ of }) => of[strip.level] ?? 0)],
+    cost: stripCosts[strip.level] ?? 0,
   });
   const columns = known.map(columnOf);
   while (effort.allows(0)) {
-    effort.spend(columns.length * (sizes + needs.length));
+    effort.spend((columns.length + sizes + needs.length) * (sizes + needs.length));
     let most = WORTHWHILE;
     let best: (typeof columns)[number] | undefined;
     for (const column of columns) {
@@ -70,15 +73,20 @@ export function* pricesFor(
     const tables = new Tables(sheet, simplex.duals.slice(0, sizes), effort);
     const before = columns.length;
     for (const level of levels.keys()) {
-      const strip = { level, counts: sheet.demands };
-      const { counts, cost } = columnOf(strip);
-      const gain =
-        tables.strip(level) + dot(counts.slice(sizes), simplex.duals.slice(sizes)) - cost;
-      if (gain <= WORTHWHILE) continue;
-      known.push({ level, counts: tables.counts(level) });
-      columns.push(columnOf({ level, counts: tables.counts(level) }));
+      const needed = needs.reduce(
+        (sum, { of }, i) => sum + (of[level] ?? 0) * (simplex.duals[sizes + i] ?? 0),
+        0,
+      );
+      if (tables.strip(level) + needed - (stripCosts[level] ?? 0) <= WORTHWHILE) continue;
+      const strip = tables.plannedStrip(level);
+      known.push(strip);
+      columns.push(columnOf(strip));
     }
     if (columns.length === before) break;
   }
-  return { cost: simplex.cost, prices: simplex.duals };
+  const parts = columns.flatMap((column) => {
+    const amount = simplex.amountOf(column);
+    return amount > TINY ? [{ strip: column.strip, amount }] : [];
+  });
+  return { cost: simplex.cost, prices: simplex.duals, parts };
 }

@@ -12,6 +12,13 @@ export interface PlannedSection {
   readonly levels: readonly number[];
 }
 
+/** A strip in sections, and how many of each size it gives. */
+export interface PlannedStrip {
+  readonly level: number;
+  readonly sections: readonly PlannedSection[];
+  readonly counts: readonly number[];
+}
+
 /** What a sum in floating point reaches. */
 const reaches = (sum: number, value: number): boolean => sum >= value - TINY;
 
@@ -62,10 +69,11 @@ export class Tables {
     return [{ length: left, levels: [level] }, ...planned];
   }
 
-  /** How many of each size the most valuable strip of a level gives, more than demanded perhaps. */
-  counts(level: number): readonly number[] {
+  /** The most valuable strip of a level; of some sizes it may give more than are demanded. */
+  plannedStrip(level: number): PlannedStrip {
     const counts = this.#sheet.demands.map(() => 0);
-    for (const { length, levels } of this.sections(level, this.#sheet.capacity)) {
+    const sections = this.sections(level, this.#sheet.capacity);
+    for (const { length, levels } of sections) {
       for (const row of levels) {
         const pattern = this.#row(row).patternOf(length);
         this.#sheet.levels[row]?.items.forEach((item, i) => {
@@ -73,7 +81,7 @@ export class Tables {
         });
       }
     }
-    return counts;
+    return { level, sections, counts };
   }
 
   /** The levels of the rows that a section of a strip is worth most with. */

@@ -2,10 +2,12 @@ import { Effort } from '../stock/effort.js';
 import { TINY } from '../stock/simplex.js';
 import { dot } from '../stock/stock.js';
 import { boundOf, choose, type Worth } from './choose.js';
+import { dive } from './dive.js';
 import { fillSheet, type SheetRun, totalHeight } from './fillSheet.js';
 import { improved } from './improve.js';
-import { type KnownStrip, pricesFor } from './prices.js';
+import { pricesFor } from './prices.js';
 import type { Sheet } from './sheet.js';
+import type { PlannedStrip } from './tables.js';
 import { type PricedWorth, tallWorths, worthOf } from './worths.js';
 
 /** A cutting, and why it cannot take less. */
@@ -22,8 +24,10 @@ const SCALES = [12, 2520, 2 ** 20];
 const FINE = 2 ** 20;
 /** Steps in which a choice of strips is looked for; the checker takes as many. */
 export const STEPS_TO_CHOOSE = 50_000;
-/** The part of the effort that improving may take; the rest is for the bound. */
-const IMPROVING = 3 / 4;
+/** Improving takes at most so many steps where a problem is small: a few milliseconds. */
+const IMPROVING = 150_000;
+/** How many times the steps that it took to come so far improving may take, beyond small problems. */
+const IMPROVING_RATE = 4;
 /** How many choices of strips are refuted, each with prices of its own. */
 const MOST_REFUTED = 24;
 
@@ -31,7 +35,8 @@ const MOST_REFUTED = 24;
  * A low cutting of a sheet, with a bound. Yields between pieces of work.
  *
  * Prices come from a linear program (`pricesFor`), with the tall pieces' rows as needs of their own.
- * Cuttings are filled strip by strip and improved. Then the bound is raised: the lowest choice of
+ * Cuttings are filled strip by strip, or near what the program cuts in parts of strips, and the lowest
+ * is improved. Then the bound is raised: the lowest choice of
  * strips that all prices allow is either cut, in parts of strips, or gives prices that refute it.
  *
  * @param tallRows how many rows the tall pieces need at least
@@ -52,7 +57,7 @@ export function* thriftyCutting(
   let height = boundOf(heights, ways);
   if (!findable || height >= known) return { runs: undefined, height, proof };
 
-  const met: KnownStrip[] = [];
+  const met: PlannedStrip[] = [];
   const needs = ways.map(({ worths, total }, i) => ({
     amount: total,
     cost: sheet.tall[i] ?? 0,
@@ -78,14 +83,20 @@ export function* thriftyCutting(
   let runs: readonly SheetRun[] = byArea ?? [];
   if (byPrice !== undefined && totalHeight(sheet, byPrice) < totalHeight(sheet, runs))
     runs = byPrice;
-  const improving = effort.share(IMPROVING);
+  yield* dive(sheet, met, effort, (other) => {
+    if (totalHeight(sheet, other) < totalHeight(sheet, runs)) runs = other;
+  });
+  const improving = effort.atMost(
+    Math.max(IMPROVING, IMPROVING_RATE * effort.spent - 2 * IMPROVING),
+  );
   runs = yield* improved(sheet, runs, height, areas, prices, improving);
   effort.spend(improving.spent);
   const least = Math.min(known, totalHeight(sheet, runs));
 
-  for (let refuted = 0; height < least && refuted < MOST_REFUTED; ) {
+  for (let refuted = 0; height < least && refuted < MOST_REFUTED && effort.allows(0); ) {
     const choosing = new Effort(STEPS_TO_CHOOSE);
     const choice = choose(heights, ways, height, choosing);
+    effort.spend(choosing.spent);
     if (choice === 'unknown') break;
     if (choice === 'none') {
       height += 1;
