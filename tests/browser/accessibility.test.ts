@@ -1,35 +1,14 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults, RunOptions } from 'axe-core';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './support/axe.js';
 import { type Demo, startDemo } from './support/launch.js';
 import { button, choice, headline, input, openGuest } from './support/sheet.js';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 let demo: Demo;
 beforeAll(async () => {
   demo = await startDemo();
 });
 afterAll(() => demo?.close());
-
-/** What axe finds wrong, a line each. */
-async function violations(page: Page): Promise<readonly string[]> {
-  // axe takes a page that names no background for a white one, in the dark too.
-  await page.addStyleTag({ content: 'html { background: Canvas }' });
-  await page.evaluate(axe);
-  const results = await page.evaluate(async (): Promise<AxeResults> => {
-    const runner: { run(context: Node, options: RunOptions): Promise<AxeResults> } = Reflect.get(
-      globalThis,
-      'axe',
-    );
-    return runner.run(document, { resultTypes: ['violations'] });
-  });
-  return results.violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary}`),
-  );
-}
 
 const nothing = async () => undefined;
 const openMore = (page: Page) => page.getByText('Sewing, trimming and measures').click();

@@ -44,6 +44,7 @@ describe('in Firefox', () => {
     ['/blog.html', 'eighths-log-cabin', /^9 finished/],
     ['/fabric.html', 'eighths-fabric', /^Buy/],
     ['/unit.html', 'eighths-unit', /finished/],
+    ['/quilt.html', 'eighths-quilt', /^65 finished/],
   ])('the page %s shows its numbers, without a problem', async (path, tag, headline) => {
     const { page, problems, close } = await firefox.open(path);
     await expect.poll(() => shown(page, tag), { timeout: 10_000 }).toMatch(headline);

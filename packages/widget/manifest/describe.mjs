@@ -61,16 +61,39 @@ export const elements = {
   'eighths-fabric': {
     description: 'Pieces to cut: how much fabric to buy for them, and how to cut it.',
     attributes: {
-      pieces: 'What to cut: `24 of 2 1/2 by 8 1/2, dusk; 12 of 5 by 5`.',
+      pieces:
+        'What to cut: `24 of 2 1/2 by 8 1/2, dusk; 6 of 3 by 7, turned; 1 of 2 1/2 by 300, joined`. What is `turned` may lie the other way, what is `joined` may be pieced from strips.',
       width: 'The usable width of the fabric, selvages off.',
+      method:
+        '`plain`: one width to a strip. `thrifty`: ends of strips cut again, pieces turned. Default: whichever buys less.',
+      join: 'How strips are joined: `diagonal` (default) or `straight`.',
       increment: 'What the shop cuts in: `1/8 yd` (default), or several.',
       straightening: 'What squaring up the end takes; default 1 inch.',
       spare: 'What is bought in case of a wrong cut; default one strip.',
       shrinkage: 'What washing takes, as a percentage.',
       layers: 'How many layers of strips are subcut at once.',
-      'on-hand-width': 'The usable width of a piece on hand.',
-      'on-hand-length': 'The usable length of a piece on hand.',
+      'on-hand':
+        'Fabric on hand, usable sizes: `1 of 18 by 21; 2 of 9 by 40 less 6 by 4, dusk`; `less` is a missing corner.',
+      precut:
+        'Buy precuts instead: `fat-quarter`, `fat-eighth`, `strip-2-1/2`, `square-5` or `square-10`.',
+      'pack-of': 'How many precuts are sold together; default 1.',
       from: 'The id of an element on the page whose cut list flows in here.',
+    },
+  },
+  'eighths-quilt': {
+    description:
+      'A quilt pattern from its recipe, in any size: drawn, bought for, cut, and packed as kits.',
+    attributes: {
+      src: 'The address of the recipe; else it stands in a `<script type="application/json">` inside.',
+      size: 'The name of one of the recipe’s sizes; default its first.',
+      across: 'Blocks across, where the size is another than the recipe’s.',
+      down: 'Blocks down.',
+      'fabric-width': 'The usable width of the recipe’s first fabric, and of all that are as wide.',
+      method: '`plain` (default): the fewest cuts. `thrifty`: the least fabric.',
+      people: 'How many people there are in a class: kits are worked out for them.',
+      each: 'What each makes: a number of quilts, or blocks such as `4 of cabin; 2 of window`.',
+      spares: 'How many kits there are besides.',
+      readonly: 'A page to read and print, without inputs: present, or `true`.',
     },
   },
   'eighths-unit': {
@@ -141,7 +164,7 @@ export const properties = {
   '--eighths-paper': 'The color behind inputs.',
   '--eighths-font-size': 'The size that all others follow; default `medium`.',
   ...Object.fromEntries(
-    [1, 2, 3, 4, 5, 6, 7, 8].map((number) => [
+    Array.from({ length: 16 }, (_, index) => index + 1).map((number) => [
       `--eighths-fabric-${number}`,
       `The tint of the fabric number ${number}.`,
     ]),

@@ -73,12 +73,14 @@ export const quiltLooks = css`
     margin-top: 0.5em;
   }
   .sheet .fabric {
+    stroke-opacity: 0.6;
     stroke-width: 0.5;
   }
   .sheet .hatch {
     stroke-width: 0.4;
   }
   .sheet .outline {
+    stroke-opacity: 0.75;
     stroke-width: 0.8;
   }
   .buy {
@@ -129,8 +131,12 @@ export const quiltLooks = css`
     align-content: start;
     min-width: 0;
   }
+  details.fold {
+    margin-top: 0;
+    padding-bottom: 0;
+  }
   .fold > summary {
-    padding-block: 0.25em;
+    padding-block: 0.35em;
   }
   .fold summary .fabric-name,
   .fold h4 .fabric-name {
@@ -161,6 +167,7 @@ export const quiltLooks = css`
     padding: 0.2em 0;
   }
   .blocks .steps {
+    padding-inline-start: 2.2em;
     columns: 24em;
     column-gap: 3em;
   }
@@ -186,6 +193,9 @@ export const quiltLooks = css`
   }
   .turns th[scope='row'] {
     width: 3em;
+  }
+  .kits-table caption {
+    padding-top: 0.75em;
   }
   .kits-form {
     max-width: 36em;
@@ -246,6 +256,14 @@ export const quiltLooks = css`
     .kits-table thead th {
       font-size: 0.75em;
     }
+    .kits-table .figure,
+    .kits-table .figure .minor,
+    .kits-table .minor .number {
+      white-space: normal;
+    }
+    .kits-table td.figure {
+      font-size: 0.9375em;
+    }
   }
   @container (min-width: 52em) {
     .page > .lists {
@@ -259,6 +277,19 @@ export const quiltLooks = css`
   @media print {
     details.fold {
       display: block;
+    }
+    tfoot {
+      display: table-row-group;
+    }
+    [type='color'] {
+      print-color-adjust: exact;
+    }
+    .coloring,
+    .part:has(.kits-none) {
+      display: none;
+    }
+    .lists section {
+      margin-top: 1.5em;
     }
     .fold,
     .part {

@@ -1,6 +1,7 @@
 import { EighthsError } from '@eighths/core';
 import { type MarkupElement, openingTag, writeMarkup } from './node.js';
 import { readTag } from './readTag.js';
+import { recipeIn, recipeScript } from './recipe.js';
 import { stillNodes } from './still.js';
 import { templateNodes } from './templateNodes.js';
 
@@ -31,6 +32,7 @@ function hasAnswered(element: object): boolean {
 async function answerOf(
   Element: RenderableElement,
   attributes: ReadonlyMap<string, string>,
+  recipe: string | undefined,
 ): Promise<readonly MarkupElement[]> {
   const element = new Element();
   for (const name of Element.observedAttributes) {
@@ -40,6 +42,11 @@ async function answerOf(
   // Elements look for it on themselves and around them; it is no property of theirs.
   const lang = attributes.get('lang');
   if (lang !== undefined) call(element, 'setAttribute', 'lang', lang);
+  if (recipe !== undefined) {
+    Reflect.set(element, 'recipe', recipe);
+    // Nothing is folded away, and there are no inputs.
+    Reflect.set(element, 'readonly', '');
+  }
   for (let waits = 0; waits < MOST_WAITS; waits += 1) {
     call(element, 'willUpdate', new Map());
     if (hasAnswered(element)) break;
@@ -53,13 +60,16 @@ async function answerOf(
  * tag gives the same text every time; nothing of the attributes is ever markup in it.
  *
  * @param tag such as `<eighths-log-cabin finished="9" rounds="4">`.
+ *   Of what stands in it only a recipe's script is read, and kept.
  * @param elements the classes by the name of their tag.
+ * @param read the text of the file that `src` names.
  * @throws EighthsError `unknown-choice` for a tag that is none of theirs; `wrong-kind`; and what the
  *   element finds wrong with its attributes.
  */
 export async function renderTag(
   tag: string,
   elements: Readonly<Record<string, RenderableElement>>,
+  read?: (path: string) => Promise<string>,
 ): Promise<string> {
   const { name, attributes } = readTag(tag);
   const Element = Object.hasOwn(elements, name) ? elements[name] : undefined;
@@ -71,7 +81,11 @@ export async function renderTag(
       'There is no element {value}; known are {choices}.',
     );
   }
-  const answer = await answerOf(Element, attributes);
+  const inside = recipeIn(tag);
+  const src = attributes.get('src');
+  const recipe = inside ?? (src === undefined ? undefined : await read?.(src));
+  const answer = await answerOf(Element, attributes, recipe);
+  const script = inside === undefined ? '' : recipeScript(inside);
   const lines = answer.map((node) => `  ${writeMarkup([node], '  ')}\n`).join('');
-  return `${openingTag({ name, attributes })}\n${lines}</${name}>\n`;
+  return `${openingTag({ name, attributes })}\n${script}${lines}</${name}>\n`;
 }
