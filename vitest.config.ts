@@ -17,7 +17,16 @@ export default defineConfig({
     setupFiles: ['tests/support/equalLengths.ts'],
     // Nothing here is kept between tests, so that files may share what is loaded: a third less time.
     isolate: false,
+    // One more than the two cores of a small machine: browser tests mostly wait. Left to itself, the
+    // runner would take one fewer, and twice the time.
+    maxWorkers: 3,
     testTimeout: 60_000,
+    coverage: {
+      provider: 'v8',
+      include: ['packages/core/src/**/*.ts'],
+      reporter: ['text-summary', 'json-summary'],
+      reportsDirectory: '.cache/coverage',
+    },
     hookTimeout: 120_000,
   },
 });

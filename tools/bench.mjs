@@ -7,7 +7,7 @@ import { root, run } from './run.mjs';
 
 const folder = join(root, 'tests', 'bench');
 /** A benchmark is a program by itself; what several share is named after what it holds. */
-const benchmarks = ['fabric.mjs', 'thrifty.mjs', 'quilt.mjs', 'logCabin.mjs'];
+const benchmarks = ['fabric.mjs', 'thrifty.mjs', 'quilt.mjs', 'logCabin.mjs', 'page.mjs'];
 
 const { code } = await pnpm(['--filter', '@eighths/core', 'build']);
 if (code !== 0) process.exit(code);

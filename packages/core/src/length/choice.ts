@@ -1,12 +1,23 @@
 import { fail } from '../errors/error.js';
 
+/** More of what was given than this makes no sentence clearer. */
+const SHOWN = 60;
+
 /** What was given, as a text; not every object has one. */
 export function textOf(input: unknown): string {
+  if (Array.isArray(input)) return 'a list';
   try {
-    return String(input);
+    const text = String(input);
+    return text.startsWith('[object ') ? 'an object' : text;
   } catch {
     return 'an object';
   }
+}
+
+/** The same for a sentence, which a long text would drown. */
+export function shownText(input: unknown): string {
+  const text = textOf(input);
+  return text.length > SHOWN ? `${text.slice(0, SHOWN)}…` : text;
 }
 
 /**
@@ -20,7 +31,7 @@ export function choiceField<Choice extends string>(
   choices: readonly Choice[],
 ): Choice {
   if (!choices.includes(input)) {
-    const values = { value: textOf(input), choices: choices.join(', ') };
+    const values = { value: shownText(input), choices: choices.join(', ') };
     fail('unknown-choice', field, values, '“{value}” is not known here. Use one of: {choices}.');
   }
   return input;

@@ -1,5 +1,5 @@
 import { EighthsError, fail } from '../errors/error.js';
-import { textOf } from '../length/choice.js';
+import { shownText } from '../length/choice.js';
 import { type Length, type LengthInput, length } from '../length/length.js';
 
 export { choiceField } from '../length/choice.js';
@@ -56,7 +56,7 @@ export function rationalField(value: Length, field: string): Length {
  */
 export function countField(input: number, field: string, least: number, most: number): number {
   if (!Number.isInteger(input) || input < least || input > most) {
-    const value = typeof input === 'number' ? input : textOf(input);
+    const value = typeof input === 'number' ? input : shownText(input);
     fail(
       'not-a-count',
       field,
@@ -102,7 +102,7 @@ export function checkFields(input: object, field: string, known: readonly string
     fail(
       'unknown-field',
       field === '' ? name : `${field}.${name}`,
-      { name, known: known.join(', ') },
+      { name: shownText(name), known: known.join(', ') },
       'There is no field “{name}” here. The fields are: {known}.',
     );
   }

@@ -53,7 +53,8 @@ function widthsOf(strips: readonly LengthInput[] | undefined, seam: Length): rea
       'A list of the strips’ finished widths is needed here, not {entries} of them where {needed} would do.',
     );
   }
-  return strips.map((strip: LengthInput, index) => {
+  // A list with gaps, which `map` would pass over, has an entry there that is no length.
+  return Array.from(strips, (strip: LengthInput, index) => {
     const width = lengthField(strip, `strips[${index}]`);
     checkSeam(width, seam);
     return width;

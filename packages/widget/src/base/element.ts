@@ -256,6 +256,15 @@ export abstract class EighthsElement<
     for (const [field, text] of linked) Reflect.set(this, propertyName(field), text);
   }
 
+  /** Another document drops its style sheets, and takes only such as are made for it. */
+  adoptedCallback(): void {
+    const view = this.ownerDocument.defaultView;
+    if (!this.shadowRoot || !view) return;
+    const sheet = new view.CSSStyleSheet();
+    sheet.replaceSync(this.css);
+    this.shadowRoot.adoptedStyleSheets = [sheet];
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#unwatch?.();

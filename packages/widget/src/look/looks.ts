@@ -9,6 +9,7 @@ export const looks = css`
   :host {
     display: block !important;
     contain: layout style;
+    min-inline-size: 0;
   }
   :host([hidden]) {
     display: none !important;
@@ -23,6 +24,8 @@ export const looks = css`
     all: initial;
     display: block;
     container-type: inline-size;
+    /* Where a page makes it as wide as what is in it, as a dialog does, it would else be 0 wide. */
+    contain-intrinsic-inline-size: min(40em, 80vw);
     color: inherit;
     color-scheme: inherit;
     font-family: inherit;

@@ -1,6 +1,6 @@
 import type { BaseIssue } from 'valibot';
 import { fail } from '../../errors/error.js';
-import { textOf } from '../../length/choice.js';
+import { shownText, textOf } from '../../length/choice.js';
 import { lengthField, missing } from '../../plan/field.js';
 import { notMoney } from '../money/money.js';
 import type { Accepts } from './accepts.js';
@@ -25,12 +25,6 @@ function meant(issue: Issue): { readonly issue: Issue; readonly keys: readonly u
   return { issue: inside.issue, keys: [...keys, ...inside.keys] };
 }
 
-const shortened = (value: unknown): string => {
-  const kind = Array.isArray(value) ? 'a list' : 'an object';
-  const text = typeof value === 'object' && value !== null ? kind : textOf(value);
-  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
-};
-
 /** Whether the fault is that nothing is there. */
 const isMissing = ({ received, input }: Issue): boolean =>
   received === 'undefined' && input === undefined;
@@ -48,7 +42,7 @@ function refuseFields(issue: Issue, field: string, known: readonly string[]): ne
   return fail(
     'unknown-field',
     field,
-    { name: shortened(issue.path?.at(-1)?.key), known: names },
+    { name: shownText(issue.path?.at(-1)?.key), known: names },
     'There is no field “{name}” here. The fields are: {known}.',
   );
 }
@@ -63,7 +57,7 @@ export function refuse(complaint: Issue, parent: readonly string[] = []): never 
   const field = pathOf([...parent, ...keys]);
   if (isMissing(issue)) return missing(field);
   const what: Accepts = JSON.parse(issue.message);
-  const value = shortened(issue.input);
+  const value = shownText(issue.input);
   switch (what.kind) {
     case 'fields':
       return refuseFields(issue, field, what.known);
