@@ -3,6 +3,16 @@ import { defineConfig } from 'vitest/config';
 
 const source = (path: string) => fileURLToPath(new URL(`packages/${path}`, import.meta.url));
 
+/**
+ * What `npm run thorough` runs besides: with it, two cores need more than the ten minutes that a
+ * change should wait for.
+ */
+const onlyThorough = [
+  'tests/browser/{gallery,isolation,languages,layout,security,workshop}.test.ts',
+  'tests/packages/**',
+];
+const thorough = process.env.EIGHTHS_THOROUGH === '1';
+
 export default defineConfig({
   // Tests read the source: a failure names its line, and nothing has to be built first.
   resolve: {
@@ -14,12 +24,12 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
+    exclude: ['**/node_modules/**', ...(thorough ? [] : onlyThorough)],
     setupFiles: ['tests/support/equalLengths.ts'],
     // Nothing here is kept between tests, so that files may share what is loaded: a third less time.
     isolate: false,
-    // One more than the two cores of a small machine: browser tests mostly wait. Left to itself, the
-    // runner would take one fewer, and twice the time.
-    maxWorkers: 3,
+    // Left to itself, the runner takes one fewer than the cores there are.
+    maxWorkers: 2,
     testTimeout: 60_000,
     coverage: {
       provider: 'v8',

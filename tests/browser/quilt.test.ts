@@ -82,7 +82,7 @@ describe('the quilt element', () => {
     for (const { name } of thaw.sizes) {
       await size(page).selectOption(name);
       const plan = quilt(thaw, name);
-      await expect.poll(() => headline(page), { timeout: 10_000 }).toBe(headlineOf(plan));
+      await expect.poll(() => headline(page), { timeout: 30_000 }).toBe(headlineOf(plan));
       expect(await bought(page)).toEqual(boughtBy(plan));
     }
     expect(problems).toEqual([]);
@@ -94,12 +94,12 @@ describe('the quilt element', () => {
     await page.getByLabel('Blocks across', { exact: true }).fill('8');
     const [, throwSize] = thaw.sizes;
     const plan = throwSize && quilt(thaw, { ...throwSize, name: 'own', across: 8 });
-    await expect.poll(() => headline(page), { timeout: 10_000 }).toBe(plan && headlineOf(plan));
+    await expect.poll(() => headline(page), { timeout: 30_000 }).toBe(plan && headlineOf(plan));
     expect(await bought(page)).toEqual(plan && boughtBy(plan));
     await expect.poll(() => size(page).locator('option:checked').textContent()).toContain('8 by 6');
     await size(page).selectOption('Crib');
     await expect
-      .poll(() => headline(page), { timeout: 10_000 })
+      .poll(() => headline(page), { timeout: 30_000 })
       .toBe(headlineOf(quilt(thaw, 'Crib')));
     expect(await page.getByLabel('Blocks across', { exact: true }).inputValue()).toBe('4');
     expect(problems).toEqual([]);
@@ -125,7 +125,7 @@ describe('the quilt element', () => {
     await page.getByLabel('Usable width of fabric').fill('30');
     const fabrics = thaw.fabrics.map((fabric) => ({ ...fabric, width: 30 }));
     const narrow = quilt({ ...thaw, fabrics }, 'Crib');
-    await expect.poll(() => bought(page), { timeout: 10_000 }).toEqual(boughtBy(narrow));
+    await expect.poll(() => bought(page), { timeout: 30_000 }).toEqual(boughtBy(narrow));
     await page.getByLabel('Least fabric').check();
     const thrifty = quilt({ ...thaw, fabrics }, 'Crib', { method: 'thrifty' });
     await expect.poll(() => bought(page), { timeout: 20_000 }).toEqual(boughtBy(thrifty));
@@ -188,7 +188,7 @@ describe('the quilt element', () => {
     const { price, fabrics } = kits({ recipe: thaw, size: 'Crib', people: 12, spares: 1 });
     const table = page.locator('eighths-quilt').first().locator('table.kits-table');
     await expect
-      .poll(() => seen(table.locator('tbody tr').first().locator('td')), { timeout: 15_000 })
+      .poll(() => seen(table.locator('tbody tr').first().locator('td')), { timeout: 30_000 })
       .toEqual(
         [fabrics[0]?.perKit, fabrics[0]?.separate, fabrics[0]?.pooled]
           .map((each) => plain(formatLength(each ?? 0, { unit: 'yd' })))
@@ -353,7 +353,7 @@ describe('on a page', () => {
   test('a shop’s basket holds the yards of the size that is chosen, and their total', async () => {
     const { page, problems, close } = await demo.open('/shop.html');
     await expect
-      .poll(() => headline(page), { timeout: 10_000 })
+      .poll(() => headline(page), { timeout: 30_000 })
       .toBe(headlineOf(quilt(thaw, 'Crib')));
     const basket = page.getByRole('table', { name: /^Fabric for/ });
     await page.getByRole('button', { name: 'Put the fabric in the basket' }).click();
@@ -387,7 +387,7 @@ describe('on a page', () => {
     const { page, close } = await demo.open('/class.html', {
       viewport: { width: 320, height: 800 },
     });
-    await expect.poll(() => page.locator('table.kits-table').count(), { timeout: 15_000 }).toBe(2);
+    await expect.poll(() => page.locator('table.kits-table').count(), { timeout: 30_000 }).toBe(2);
     for (const summary of await page.locator('eighths-quilt summary').all()) {
       if (!(await summary.evaluate((each) => each.parentElement?.hasAttribute('open')))) {
         await summary.click();
@@ -447,7 +447,7 @@ describe('on a page', () => {
   test('a king gives the page a turn between its parts', async () => {
     const { page, close } = await openGuest(demo, inside(thaw, 'size="Crib"'));
     await expect
-      .poll(() => headline(page), { timeout: 10_000 })
+      .poll(() => headline(page), { timeout: 30_000 })
       .toBe(headlineOf(quilt(thaw, 'Crib')));
     const turns = await page.evaluate(async () => {
       let count = 0;
