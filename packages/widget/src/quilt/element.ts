@@ -224,9 +224,9 @@ export class EighthsQuilt extends EighthsElement<QuiltField, QuiltPlan, QuiltMod
     this.type({ 'fabric-width': rewritten(width, before, this.voice().measures) }, false);
   }
 
-  #setSize(name: string): void {
-    const { recipe } = this.#made ?? {};
-    const size = recipe && namedSize(recipe, name);
+  /** A size may be chosen before the first quilt is worked out. */
+  #setSize(name: string, recipe: MadeQuilt['recipe']): void {
+    const size = namedSize(recipe, name);
     if (size !== undefined) this.type(sizeTexts(size), false);
   }
 
@@ -245,7 +245,7 @@ export class EighthsQuilt extends EighthsElement<QuiltField, QuiltPlan, QuiltMod
       isLocked: (field) => this.isLocked(field),
       type: (field, text, pausing) => this.type({ [field]: text }, pausing),
       settle: () => this.settle(),
-      setSize: (name) => this.#setSize(name),
+      setSize: (name) => this.#setSize(name, recipe),
       setUnits: (units) => this.#setUnits(units),
       isOpen: (part) => this.#isOpen(part),
       setOpen: (part, open) => this.#setOpen(part, open),
