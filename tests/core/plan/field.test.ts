@@ -73,22 +73,22 @@ describe('a count in a field', () => {
   });
 
   it.each([
-    [0],
-    [51],
-    [-1],
-    [2.5],
-    [Number.NaN],
-    [Number.POSITIVE_INFINITY],
-    ['7'],
-    [{}],
-    [null],
-    [undefined],
-    [[7]],
-  ])('%o does not', (count) => {
+    [0, '0'],
+    [51, '51'],
+    [-1, '-1'],
+    [2.5, '2.5'],
+    [Number.NaN, 'NaN'],
+    [Number.POSITIVE_INFINITY, 'Infinity'],
+    ['7', '7'],
+    [{}, 'an object'],
+    [null, 'null'],
+    [undefined, 'undefined'],
+    [[7], 'a list'],
+  ])('%o does not', (count, shown) => {
     const error = refusal(() => countField(count as number, 'rounds', 1, 50));
     expect(error).toMatchObject({ code: 'not-a-count', field: 'rounds' });
     expect(error.values).toMatchObject({ least: 1, most: 50 });
-    expect(error.message).toBe(`A whole number from 1 to 50 is needed here, not ${count}.`);
+    expect(error.message).toBe(`A whole number from 1 to 50 is needed here, not ${shown}.`);
   });
 });
 
