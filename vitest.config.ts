@@ -8,7 +8,7 @@ const source = (path: string) => fileURLToPath(new URL(`packages/${path}`, impor
  * change should wait for.
  */
 const onlyThorough = [
-  'tests/browser/{gallery,isolation,languages,layout,security,workshop}.test.ts',
+  'tests/browser/{gallery,inputs,isolation,languages,layout,security,stepping,workshop}.test.ts',
   'tests/packages/**',
 ];
 const thorough = process.env.EIGHTHS_THOROUGH === '1';
