@@ -3,16 +3,6 @@ import { defineConfig } from 'vitest/config';
 
 const source = (path: string) => fileURLToPath(new URL(`packages/${path}`, import.meta.url));
 
-/**
- * What `npm run thorough` runs besides: with it, two cores need more than the ten minutes that a
- * change should wait for.
- */
-const onlyThorough = [
-  'tests/browser/{gallery,inputs,isolation,languages,layout,security,stepping,workshop}.test.ts',
-  'tests/packages/**',
-];
-const thorough = process.env.EIGHTHS_THOROUGH === '1';
-
 export default defineConfig({
   // Tests read the source: a failure names its line, and nothing has to be built first.
   resolve: {
@@ -24,7 +14,7 @@ export default defineConfig({
   },
   test: {
     include: ['tests/**/*.test.ts'],
-    exclude: ['**/node_modules/**', ...(thorough ? [] : onlyThorough)],
+    exclude: ['**/node_modules/**'],
     setupFiles: ['tests/support/equalLengths.ts'],
     // Nothing here is kept between tests, so that files may share what is loaded: a third less time.
     isolate: false,

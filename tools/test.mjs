@@ -11,8 +11,6 @@ import { setup } from './setup.mjs';
 const biome = 'node_modules/@biomejs/biome/bin/biome';
 const tsc = 'node_modules/typescript/bin/tsc';
 const vitest = 'node_modules/vitest/vitest.mjs';
-// `npm run thorough` adds the checks that take long: all panels, languages, places and packages.
-if (process.argv.includes('--thorough')) process.env.EIGHTHS_THOROUGH = '1';
 
 const report = join(root, '.cache', 'vitest.json');
 

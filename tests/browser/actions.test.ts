@@ -70,14 +70,17 @@ describe('with its answer an element', () => {
 
   test('prints itself and nothing else of the page', async () => {
     const { page, problems, close } = await openGuest(demo, `<h1>The page</h1>${block()}`);
-    // The frame that is printed stays as long as its dialog is open.
+    // The frame that is printed stays as long as its dialog is open: it is never opened here.
     await page.evaluate(() => {
       const shadow = document.querySelector('eighths-log-cabin')?.shadowRoot;
-      if (!shadow) return;
-      new MutationObserver(() => {
-        const frame = shadow.querySelector('iframe');
-        if (frame?.contentWindow) frame.contentWindow.print = () => undefined;
-      }).observe(shadow, { childList: true });
+      shadow?.addEventListener(
+        'load',
+        ({ target }) => {
+          const view = target instanceof HTMLIFrameElement ? target.contentWindow : null;
+          if (view) view.print = () => undefined;
+        },
+        true,
+      );
     });
     await button(page, 'Print this').click();
     const printed = () =>

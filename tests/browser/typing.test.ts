@@ -60,10 +60,10 @@ test('an unfinished fraction is out of date at once, and wrong only when the inp
   const visit = await demo.open('/blog.html');
   const { page } = visit;
   const field = input(page, 'Finished size');
-  await empty(visit, 'Finished size');
-  // A clock that stands still: nobody has paused.
+  // A clock that stands still from before the first key: nobody has paused.
   await page.clock.install({ time: 0 });
   await page.clock.pauseAt(1000);
+  await empty(visit, 'Finished size');
   await page.keyboard.type('10 1/');
   await expect.poll(() => page.getByText(STALE).count()).toBe(1);
   expect(await field.getAttribute('aria-invalid')).toBe('false');
