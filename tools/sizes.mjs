@@ -1,5 +1,5 @@
 // What a page pays for what it uses, minified and gzipped: `npm run sizes`, after a build.
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
@@ -7,9 +7,10 @@ import { build } from 'vite';
 import { isProgram, root } from './run.mjs';
 
 /**
- * @typedef {{ what: string, most: number, advice: string } & ({ file: string } | { code: string, beyond?: string })} Budget
- *   `most` in bytes; `file` is a built file as it is, `code` is bundled first, as a page that
- *   depends on the published packages would; what it takes beyond other code counts, where that is given
+ * @typedef {{ what: string, most: number, advice: string } & ({ file: string } | { loads: readonly string[] } | { code: string, beyond?: string })} Budget
+ *   `most` in bytes; `file` is a built file as it is; `loads` is what a page loads as needed;
+ *   `code` is bundled first, as a page that depends on the published packages would; what it takes
+ *   beyond other code counts, where that is given
  */
 
 const LENGTHS = "import { length } from '@eighths/core'; console.log(length('10-1/2').toString());";
@@ -55,6 +56,21 @@ export const budgets = [
     most,
     advice:
       'Look at what the element imports: words for one language, the core by name, nothing of lit beyond what is used.',
+  })),
+  // From `as-needed`, each file of it compressed by itself.
+  ...[
+    { loads: [], most: 2_000 },
+    { loads: ['log-cabin'], most: 46_000 },
+    { loads: ['log-cabin', 'log-cabin-workshop'], most: 95_000 },
+    { loads: ['unit'], most: 60_000 },
+    { loads: ['fabric'], most: 70_000 },
+    { loads: ['quilt'], most: 120_000 },
+  ].map(({ loads, most }) => ({
+    what: `as-needed/eighths.js on a page with ${loads.join(', ') || 'none of them'}`,
+    loads,
+    most,
+    advice:
+      'Look at which files are loaded: something may have come to be shared that need not be.',
   })),
 ];
 
@@ -119,6 +135,30 @@ async function bundled(code) {
 }
 
 /**
+ * What a page with some elements has loaded in the end, beginning with the file that its tag names.
+ *
+ * @param {readonly string[]} names of modules that are loaded as needed
+ */
+function loaded(names) {
+  const folder = join(root, 'packages', 'widget', 'dist', 'as-needed');
+  const files = new Set(['eighths.js']);
+  for (const name of names) {
+    const pattern = new RegExp(`^${name}-[\\w-]{8}\\.js$`);
+    const file = readdirSync(folder).find((each) => pattern.test(each));
+    if (file === undefined) throw new Error(`no file of as-needed is ${name}`);
+    files.add(file);
+  }
+  // A set's loop comes to what is added meanwhile: each file's own imports.
+  for (const file of files) {
+    const text = readFileSync(join(folder, file), 'utf8');
+    for (const [, other = ''] of text.matchAll(/(?:from|import)\s*["'`]\.\/([^"'`]+)/g)) {
+      files.add(other);
+    }
+  }
+  return [...files].map((file) => readFileSync(join(folder, file)));
+}
+
+/**
  * @param {Budget} budget
  * @returns {Promise<{ bytes: number, modules: readonly { path: string, length: number }[] }>}
  */
@@ -128,6 +168,10 @@ async function measured(budget) {
     const before = budget.beyond === undefined ? '' : (await bundled(budget.beyond)).text;
     const own = gzipSync(text, { level: 9 }).length;
     return { bytes: own - (before === '' ? 0 : gzipSync(before, { level: 9 }).length), modules };
+  }
+  if ('loads' in budget) {
+    const files = loaded(budget.loads).map((file) => gzipSync(file, { level: 9 }).length);
+    return { bytes: files.reduce((sum, bytes) => sum + bytes, 0), modules: [] };
   }
   const path = join(root, budget.file);
   if (!existsSync(path)) throw new Error('not built yet: run `npm run build`');

@@ -1,5 +1,6 @@
 import { type Drawing, drawLogCabin, type LogCabin, type LogCabinPiece } from '@eighths/core';
 import {
+  adoptStyles,
   type CSSResult,
   html,
   noChange,
@@ -58,7 +59,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     rooms: ['logCabin', 'table', 'seam', 'fit', 'sheet', 'drawing'],
   };
   #made: MadeBlock | undefined;
-  readonly #panelState = EighthsLogCabin.workshop?.begin(this);
+  #panelState = EighthsLogCabin.workshop?.begin(this);
 
   constructor() {
     super();
@@ -70,11 +71,18 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     define(tag, EighthsLogCabin, registry);
   }
 
-  /** Gives the element panels, before it is registered: `EighthsLogCabin.furnish(workshop)`. */
+  /**
+   * Gives the element panels: `EighthsLogCabin.furnish(workshop)`. Blocks that a page shows already
+   * have them from then on, too.
+   */
   static furnish(workshop: Workshop): void {
     EighthsLogCabin.workshop = workshop;
     EighthsLogCabin.styles = [looks, workshop.looks];
+    EighthsLogCabin.elementStyles = EighthsLogCabin.finalizeStyles(EighthsLogCabin.styles);
+    for (const block of EighthsLogCabin.#shown) block.#furnished();
   }
+
+  static readonly #shown = new Set<EighthsLogCabin>();
 
   /** What all blocks take, ready for a cutting plan; empty until there is a plan. */
   get pieces(): readonly LogCabinPiece[] {
@@ -85,6 +93,26 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
   protected override get messages(): Messages {
     const common = super.messages;
     return EighthsLogCabin.workshop?.messages(common) ?? common;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    EighthsLogCabin.#shown.add(this);
+    if (this.#panelState === undefined) this.#furnished();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    EighthsLogCabin.#shown.delete(this);
+  }
+
+  /** Takes panels that came after the element was made. */
+  #furnished(): void {
+    const { workshop, elementStyles } = EighthsLogCabin;
+    if (workshop === undefined) return;
+    this.#panelState ??= workshop.begin(this);
+    if (this.renderRoot instanceof ShadowRoot) adoptStyles(this.renderRoot, elementStyles);
+    this.requestUpdate();
   }
 
   protected override fill(given: GivenSettings, units: Units): LogCabinSettings {
