@@ -24,7 +24,8 @@ const BLOCK =
   '<eighths-log-cabin finished="9" rounds="4" wide="1 1/4" narrow="1/2" strips-wide="2" strips-narrow="1 1/2"></eighths-log-cabin>';
 const UNIT = '<eighths-unit unit="flying-geese" finished-width="3"></eighths-unit>';
 const FABRIC = '<eighths-fabric></eighths-fabric>';
-const tags = ['eighths-log-cabin', 'eighths-unit', 'eighths-fabric'] as const;
+const QUILT = '<eighths-quilt src="/recipes/thaw-at-fernhollow.json" size="Crib"></eighths-quilt>';
+const tags = ['eighths-log-cabin', 'eighths-unit', 'eighths-fabric', 'eighths-quilt'] as const;
 
 /** Elements that have something to show. */
 const answered = (page: Page): Promise<number> => page.locator('[part=headline]:visible').count();
@@ -40,18 +41,18 @@ describe('where it cannot be seen at first', () => {
   test.each([
     [
       'in closed details',
-      `<details><summary>More</summary>${BLOCK}${UNIT}${FABRIC}</details>`,
+      `<details><summary>More</summary>${BLOCK}${UNIT}${FABRIC}${QUILT}</details>`,
       (page: Page) => page.getByText('More', { exact: true }).click(),
     ],
     [
       'in a dialog',
-      `<dialog>${BLOCK}${UNIT}${FABRIC}</dialog>`,
+      `<dialog>${BLOCK}${UNIT}${FABRIC}${QUILT}</dialog>`,
       (page: Page) =>
         page.locator('dialog').evaluate((node: HTMLDialogElement) => node.showModal()),
     ],
     [
       'in a hidden tab',
-      `<div id="tab" hidden>${BLOCK}${UNIT}${FABRIC}</div>`,
+      `<div id="tab" hidden>${BLOCK}${UNIT}${FABRIC}${QUILT}</div>`,
       (page: Page) => page.locator('#tab').evaluate((node) => node.removeAttribute('hidden')),
     ],
   ] as const)('%s it is whole when that opens, and can be used', async (_, body, open) => {
@@ -85,9 +86,13 @@ describe('nothing sticks out', () => {
       { width: 320, height: 800 },
     ],
   ])('%s', async (_, column, viewport) => {
-    const { page, close } = await openGuest(demo, `${column}${BLOCK}${UNIT}${FABRIC}</div>`, {
-      viewport,
-    });
+    const { page, close } = await openGuest(
+      demo,
+      `${column}${BLOCK}${UNIT}${FABRIC}${QUILT}</div>`,
+      {
+        viewport,
+      },
+    );
     await expect.poll(() => answered(page)).toBeGreaterThanOrEqual(tags.length);
     await page
       .locator('eighths-log-cabin')
@@ -134,7 +139,7 @@ test('turned, scaled and moved by its page it is worked like any other', async (
 });
 
 test('where a reader wants no motion nothing moves, and in forced colors every control has an edge', async () => {
-  const { page, close } = await openGuest(demo, BLOCK + UNIT + FABRIC, {
+  const { page, close } = await openGuest(demo, BLOCK + UNIT + FABRIC + QUILT, {
     reducedMotion: 'reduce',
     forcedColors: 'active',
   });

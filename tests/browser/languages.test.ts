@@ -20,7 +20,7 @@ const block = (attributes = ''): string =>
 
 const GERMAN = '9 fertig, auf 9½ zurückschneiden';
 const ENGLISH = '9 finished, trim to 9½';
-const JAPANESE = '仕上がり9、9½に切りそろえる';
+const JAPANESE = 'できあがり9、9½に切りそろえる';
 
 /** What the elements say once all scripts have run. */
 const says = (page: Page, text: string) => expect.poll(() => headline(page)).toBe(text);
@@ -80,7 +80,7 @@ describe('the language is that of', () => {
       );
     await expect.poll(shown).toContain('fertig');
     await page.locator('main').evaluate((main) => main.setAttribute('lang', 'ja'));
-    await expect.poll(shown).toContain('仕上がり');
+    await expect.poll(shown).toContain('できあがり');
     await close();
   });
 

@@ -72,6 +72,20 @@ describe('limits are read', () => {
     ['up to 10', '{"most":"10"}'],
     ['8 on', '{"least":"8"}'],
     ['from 1/2', '{"least":"1/2"}'],
+    ['8 bis 10 1/2', '{"least":"8","most":"10 1/2"}'],
+    ['bis 10', '{"most":"10"}'],
+    ['ab 8', '{"least":"8"}'],
+    ['de 8 à 10', '{"least":"8","most":"10"}'],
+    ['jusqu’à 10', '{"most":"10"}'],
+    ['à partir de 8', '{"least":"8"}'],
+    ['8 a 10-1/2', '{"least":"8","most":"10 1/2"}'],
+    ['desde 8 hasta 10', '{"least":"8","most":"10"}'],
+    ['8から10まで', '{"least":"8","most":"10"}'],
+    ['8〜10', '{"least":"8","most":"10"}'],
+    ['10以下', '{"most":"10"}'],
+    ['8以上', '{"least":"8"}'],
+    ['8 – 10', '{"least":"8","most":"10"}'],
+    ['10-1/2', '"10 1/2"'],
   ])('%s', (text, limits) => {
     expect(JSON.stringify(readLimits(text, inches.read))).toBe(limits);
   });
@@ -82,6 +96,9 @@ describe('limits are read', () => {
 
   test.each([
     ['5 : 2', '5/2'],
+    ['2,5', '5/2'],
+    ['5 zu 2', '5/2'],
+    ['2,5 : 1', '5/2'],
     ['5/2', '5/2'],
     ['5 to 2', '5/2'],
     ['2.5', '5/2'],

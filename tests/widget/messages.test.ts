@@ -46,6 +46,8 @@ describe('a length is said', () => {
     ['fr', '10 7/8', '10 pouces et 7 huitièmes'],
     ['es', '1', '1 pulgada'],
     ['es', '1/2', 'media pulgada'],
+    ['es', '1 1/2', '1 pulgada y media'],
+    ['es', '1 3/8', '1 pulgada y 3 octavos'],
     ['es', '10 1/2', '10 pulgadas y media'],
     ['es', '1/8', 'un octavo de pulgada'],
     ['es', '10 3/16', '10 pulgadas y 3 dieciseisavos'],
@@ -60,7 +62,7 @@ describe('a length is said', () => {
   test.each([
     ['de', 'etwa 7 und 5 Vierundsechzigstel Zoll'],
     ['fr', 'environ 7 pouces et 5 soixante-quatrièmes'],
-    ['es', 'unas 7 pulgadas y 5 sesentaicuatroavos'],
+    ['es', 'aproximadamente 7 pulgadas y 5 sesentaicuatroavos'],
     ['ja', '約7と64分の5インチ'],
     ['en', 'about 7 and 5 sixty-fourths inches'],
   ])('in %s as about that where it holds a root', (language, spoken) => {
@@ -200,7 +202,7 @@ describe('a German voice', () => {
       }
       return 'no error';
     };
-    expect(fault(() => length('zehn'))).toMatch(/^„zehn“ ist keine Länge: ab dem Zeichen 1/);
+    expect(fault(() => length('zehn'))).toMatch(/^„zehn“ ist keine Länge: Ab dem Zeichen 1/);
     expect(fault(() => length('1.000', { decimal: ',' }))).toMatch(/auf zwei Arten lesen/);
     expect(fault(() => measuresIn('de').read('20000'))).toBe(
       'Hier wird eine Länge von höchstens 10000 gebraucht.',

@@ -72,6 +72,9 @@ describe('settings of a quilt', () => {
     ['people', '1001'],
     ['spares', '-1'],
     ['each', 'a few'],
+    ['bolt', 'a bolt'],
+    ['bolt', '0'],
+    ['margin', '100'],
   ] as const)('tell what is wrong with %s of %j at its input', (field, value) => {
     expect([...read({ [field]: value }).faults.keys()]).toEqual([field]);
   });
@@ -79,6 +82,31 @@ describe('settings of a quilt', () => {
   test('ask for kits where there are people', () => {
     const { kits } = read({ people: '12', spares: '1', each: '4 of window' }).task;
     expect(kits).toMatchObject({ people: 12, spares: 1, each: [{ block: 'window', count: 4 }] });
+  });
+});
+
+describe('what a shop says of its kits', () => {
+  const kitsOf = (settings: Partial<Record<string, string>>) =>
+    read({ people: '12', ...settings }).task.kits;
+
+  test.each([
+    ['15', '540'],
+    ['15 yd', '540'],
+    ['9.144 m', '360'],
+  ])('a bolt of %s is so many inches', (bolt, inches) => {
+    expect(kitsOf({ bolt })?.bolt?.toString()).toBe(inches);
+  });
+
+  test.each([
+    ['48', '48'],
+    ['$48.50', '48.50'],
+    ['48.50 €', '48.50'],
+  ])('a price of %s', (price, read) => {
+    expect(kitsOf({ price })?.price).toBe(read);
+  });
+
+  test('a margin in hundredths', () => {
+    expect(kitsOf({ margin: '35' })?.margin?.toString()).toBe('7/20');
   });
 });
 

@@ -178,6 +178,24 @@ describe('a larger unit may stand before a smaller one', () => {
   ]);
 });
 
+describe('units are read in the languages of the elements', () => {
+  readsAs([
+    ['10 Zoll', '10'],
+    ['3 Fuß 4 Zoll', '40'],
+    ['10 1/2 pouces', '10 1/2'],
+    ['3 pieds 4 pouces', '40'],
+    ['1/2 pulgada', '1/2'],
+    ['1 yarda', '36'],
+    ['10インチ', '10'],
+    ['10ヤード', '360'],
+    ['254 Millimeter', '10'],
+    ['254 millimètres', '10'],
+    ['254 milímetros', '10'],
+    ['254ミリ', '10'],
+    ['254 Zentimeter', '100'],
+  ]);
+});
+
 describe('sums with square roots are read as they are written', () => {
   readsAs([
     ['√2', '√2'],

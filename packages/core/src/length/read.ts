@@ -52,7 +52,7 @@ const NUMBER =
 const ROOT = /(?:(\d+)(?:\/(\d+))?)?[*·]?√(\d+)/y;
 const SIGN = /[+-] ?/y;
 const OPERATOR = / ?([+-]) ?/y;
-const UNIT = /[ -]?([a-z]+|["'])\.?/y;
+const UNIT = /[ -]?(\p{L}+|["'])\.?/uy;
 /** What may stand last while somebody is still typing 10 and 1/2. */
 const UNFINISHED = /(?:\/|(?:-| and | ?[+&] ?| )(?:\d+\/?)?| an?d?)$/y;
 const BETWEEN_UNITS = /(?:,| and| ?&|-)? ?/y;

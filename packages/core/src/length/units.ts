@@ -18,14 +18,17 @@ export const inchesIn: Readonly<Record<LengthUnit, Rational>> = {
 
 export const UNITS = Object.keys(inchesIn) as readonly LengthUnit[];
 
-/** The ways people write a unit, in lower case, without the dot that may follow. */
+/**
+ * The ways people write a unit in English, German, French, Spanish and Japanese, in lower case,
+ * without the dot that may follow.
+ */
 const spellings: Readonly<Record<LengthUnit, string>> = {
-  in: 'in inch inches "',
-  ft: "ft foot feet '",
-  yd: 'yd yds yard yards',
-  mm: 'mm millimeter millimeters millimetre millimetres',
-  cm: 'cm centimeter centimeters centimetre centimetres',
-  m: 'm meter meters metre metres',
+  in: 'in inch inches " zoll pouce pouces po pulgada pulgadas pulg インチ',
+  ft: "ft foot feet ' fuß fuss pied pieds pie pies フィート",
+  yd: 'yd yds yard yards yarda yardas ヤード',
+  mm: 'mm millimeter millimeters millimetre millimetres millimètre millimètres milímetro milímetros ミリ ミリメートル',
+  cm: 'cm centimeter centimeters centimetre centimetres zentimeter centimètre centimètres centímetro centímetros センチ センチメートル',
+  m: 'm meter meters metre metres mètre mètres metro metros メートル',
 };
 
 const bySpelling: ReadonlyMap<string, LengthUnit> = new Map(

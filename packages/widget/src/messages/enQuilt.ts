@@ -114,6 +114,9 @@ export const enQuilt = {
   eachQuilts: 'whole quilts',
   eachBlocks: 'blocks: {block}',
   spares: 'Spare kits',
+  onBolt: 'On a bolt',
+  kitPrice: 'A kit is sold for',
+  kitMargin: 'Or margin, %',
   kitsNone: 'Say how many people there are, and see what each kit holds and costs.',
   kitsWorking: 'Working out the kits …',
   kitsHeadline: '{kits} kits',
@@ -131,6 +134,9 @@ export const enQuilt = {
   cost: 'Cost',
   oneKit: 'One kit',
   allKits: 'All {kits} kits',
+  soldFor: 'A kit is sold for',
+  leftOfKit: 'Left of that: {percent} %',
+  leftOfAll: 'Left of {people} sold, spares paid',
   pooledNote:
     'All kits cut from one length would take the lesser amount, but no kit’s fabric is then in one piece.',
 };

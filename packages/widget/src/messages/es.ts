@@ -24,20 +24,20 @@ export const es: Catalog = {
       log: 'Tira',
       wide: 'Tira ancha',
       narrow: 'Tira estrecha',
-      'strips-log': 'Corte de las tiras',
-      'strips-wide': 'Corte de las tiras anchas',
-      'strips-narrow': 'Corte de las tiras estrechas',
-      'trim-oversize': 'Exceso',
+      'strips-log': 'Tiras cortadas a',
+      'strips-wide': 'Tiras anchas cortadas a',
+      'strips-narrow': 'Tiras estrechas cortadas a',
+      'trim-oversize': 'Exceso para recortar',
       seam: 'Margen de costura',
-      extra: 'Exceso por tira',
+      extra: 'Largo extra por tira',
       more: 'Costura, recorte y medidas',
       layout: 'Disposición',
       spiral: 'Espiral',
       courthouse: 'Escalones del juzgado',
       quarter: 'Cuarto',
-      direction: 'Se cose',
-      clockwise: 'Sentido horario',
-      counterclockwise: 'Sentido antihorario',
+      direction: 'Sentido de costura',
+      clockwise: 'Horario',
+      counterclockwise: 'Antihorario',
       first: 'Primero en cada vuelta',
       'first-wide': 'El par ancho',
       'first-narrow': 'El par estrecho',
@@ -53,7 +53,7 @@ export const es: Catalog = {
       cornerstones: 'Cuadrados de esquina',
       solved: 'se calcula',
       usual: 'exacto',
-      fractions: 'Poner una fracción',
+      fractions: 'Insertar una fracción',
       less: 'Un paso menos',
       greater: 'Un paso más',
 
@@ -62,24 +62,25 @@ export const es: Catalog = {
       copyText: 'Copiar como texto',
       saveTables: 'Guardar las tablas (CSV)',
       saveDrawing: 'Guardar el dibujo (SVG)',
-      printThis: 'Imprimir esto',
-      copyLink: 'Copiar un enlace a esto',
+      printThis: 'Imprimir',
+      copyLink: 'Copiar el enlace',
       copied: 'Copiado.',
-      copyByHand: 'La página no puede usar el portapapeles: copie esto a mano.',
+      copyByHand: 'La página no tiene acceso al portapapeles: copiar este texto a mano.',
 
       // The answer
-      headline: '{finished} final, recortar a {unfinished}',
+      headline: 'Medida final {finished}, recortar a {unfinished}',
       stale: 'Estas cifras todavía no corresponden a las medidas de arriba.',
       nothing: 'No hay nada que mostrar hasta que se puedan leer las medidas de arriba.',
-      summary: '{finished} final, recortar a {unfinished}. Centro {center}. {rounds} vueltas.',
-      show: 'Lo que se dibuja',
+      summary:
+        'Medida final {finished}, recortar a {unfinished}. Centro: {center}. Vueltas: {rounds}.',
+      show: 'Qué se dibuja',
       wholeBlock: 'Bloque entero',
       roundOf: 'Vuelta {round} de {rounds}',
       cuts: 'cortes {cuts}',
       back: 'Atrás',
       next: 'Siguiente',
       turnedHalf:
-        'Girar el bloque media vuelta. Poner los bordes recortados en la línea de la medida sin terminar.',
+        'Girar el bloque media vuelta. Poner los bordes recortados sobre la línea de la medida con costuras.',
       turnedQuarter:
         'Girar el bloque para que el lado que se recorta quede junto a la mano que corta.',
       facing: 'El bloque está como se cosió. Poner las líneas de la regla sobre las costuras.',
@@ -90,7 +91,7 @@ export const es: Catalog = {
       sewnSize: 'sin recortar {size}',
       side: 'Lado',
       allSides: 'todos los lados',
-      centerSeamToEdge: 'De la costura del centro al borde',
+      centerSeamToEdge: 'De la costura central al borde',
       lastSeamToEdge: 'De la última costura al borde',
       trimAway: 'Se quita',
       exactChart: 'Medidas tras cada vuelta',
@@ -111,28 +112,28 @@ export const es: Catalog = {
 
       warnings: 'Antes de cortar',
       caution:
-        'Un cúter rotatorio es una cuchilla desnuda: cerrarlo tras cada corte, cortar alejándose del cuerpo, mantener los dedos lejos del borde de la regla. Seguir las instrucciones del fabricante.',
+        'Un cúter rotatorio es una cuchilla al descubierto: cerrarlo tras cada corte, cortar alejándolo del cuerpo y mantener los dedos lejos del borde de la regla. Seguir las instrucciones del fabricante.',
     },
 
     logCabin: {
-      workshop: 'Más con este bloque',
-      panelNeedsPlan: 'Escribir primero arriba medidas que den un bloque.',
+      workshop: 'Qué más hacer con este bloque',
+      panelNeedsPlan: 'Primero hay que escribir arriba medidas que formen un bloque.',
       use: 'Usar {number}',
       any: 'cualquiera',
       none: 'ninguna',
 
       // Find a size
       panelFinder: 'Buscar medidas que cuadren',
-      findFinished: 'Medida final, o de a',
+      findFinished: 'Medida final (o 8 a 10)',
       findBoth: 'Las dos clases',
       findGrid: 'Todo en una cuadrícula de',
-      findWishRatio: 'Ancha : estrecha deseado',
+      findWishRatio: 'Proporción ancha : estrecha deseada',
       findWishCenter: 'Centro deseado',
       findLimits: 'Límites',
-      findCenter: 'Centro, o de a',
-      findLog: 'Tira, o de a',
-      findWide: 'Ancha, o de a',
-      findNarrow: 'Estrecha, o de a',
+      findCenter: 'Centro (o 1 to 2)',
+      findLog: 'Tira (o 1 to 2)',
+      findWide: 'Ancha (o 1 to 2)',
+      findNarrow: 'Estrecha (o 1 to 2)',
       findStrips: 'Tiras ya cortadas',
       findLeastTrim: 'Recortar al menos',
       fits: 'Bloques que cuadran exactamente',
@@ -143,7 +144,7 @@ export const es: Catalog = {
       fitWays: 'Maneras',
       fitLogs: 'Tira',
       fitWideNarrow: 'Ancha, estrecha',
-      fitStrips: 'Corte de las tiras',
+      fitStrips: 'Tiras cortadas a',
       fitTrims: 'Se quita',
       fitFabric: 'Tela, pulgadas cuadradas',
       fitFabricMetric: 'Tela, cm²',
@@ -155,31 +156,31 @@ export const es: Catalog = {
       panelResize: 'El mismo aspecto en otra medida',
       resizeTo: 'Medida final deseada',
       resized: 'El bloque en esa medida, primero el más próximo',
-      sideBySide: 'Medidas que quedan bien junto a este bloque en un quilt',
+      sideBySide: 'Medidas que casan con este bloque en un quilt',
       rowOf: 'En una fila',
       rowMeets: '{own} de este, {others} de aquel: {span}',
 
       // How many blocks
-      panelStrips: 'Cuántos bloques dan mis tiras',
-      stripsOf: '{fabric}, corte {width}: tiras',
+      panelStrips: 'Cuántos bloques salen de mis tiras',
+      stripsOf: 'Tiras de «{fabric}» cortadas a {width}',
       stripLengthUsable: 'Largo útil de una tira',
-      blocksMade: 'Dan {blocks} bloques.',
-      blocksMadeAtLeast: 'Dan al menos {blocks} bloques.',
-      blocksOf: 'Bloques que dan',
-      useBlocks: 'Contar la lista de corte para {blocks}',
+      blocksMade: 'Bloques que salen: {blocks}.',
+      blocksMadeAtLeast: 'Bloques que salen: al menos {blocks}.',
+      blocksOf: 'Bloques que salen',
+      useBlocks: 'Calcular la lista de corte para {blocks}',
 
       // An arc
-      panelArc: 'Doblar la línea de color en arco',
+      panelArc: 'Curvar la línea de color en arco',
       arcAbout:
-        'Las tiras son las mismas en todas las vueltas; lo que se recorta cambia. Las esquinas donde lo ancho se une a lo estrecho quedan así tan cerca de un círculo como permite la cuadrícula.',
+        'Las tiras son las mismas en todas las vueltas; solo cambia lo que se recorta. Las esquinas donde la tira ancha toca la estrecha quedan así tan cerca de un círculo como permite la cuadrícula.',
       arcFinished: 'Medida final',
       arcWidths: 'Anchos vuelta por vuelta',
       arcOff: 'Distancia al arco',
       arcCenter: 'Centro',
-      arcRadius: 'El centro final mide {center}. El arco tiene un radio de {radius}.',
-      arcStraight: 'El centro final mide {center}. Lo más próximo es una línea recta.',
-      arcGreatest: 'La esquina más lejana está a {arc}; en el bloque de arriba, a {own}.',
-      arcGreatestAlone: 'La esquina más lejana está a {arc}.',
+      arcRadius: 'Medida final del centro: {center}. El arco tiene un radio de {radius}.',
+      arcStraight: 'Medida final del centro: {center}. Lo más próximo es una línea recta.',
+      arcGreatest: 'La esquina más alejada queda a {arc}; en el bloque de arriba, a {own}.',
+      arcGreatestAlone: 'La esquina más alejada queda a {arc}.',
       useArc: 'Usar estos anchos',
 
       // Side by side
@@ -187,21 +188,21 @@ export const es: Catalog = {
       otherBlock: 'El otro bloque',
       keepBlock: 'Guardar el bloque de arriba como el otro',
       swapBlocks: 'Intercambiar',
-      comparison: 'Lado a lado',
+      comparison: 'Comparación',
       figure: 'Dato',
       thisBlock: 'Este bloque',
       compareUnfinished: 'Recortar a',
-      shareOf: 'Parte visible de {fabric}',
+      shareOf: 'Superficie visible de «{fabric}»',
       squareInches: '{area} pulg.²',
       squareCentimeters: '{area} cm²',
-      compareFabric: 'Tela al cortar',
-      compareStrips: 'Tiras de {fabric}',
-      stripsCut: '{length} de {width}',
+      compareFabric: 'Tela cortada',
+      compareStrips: 'Tiras de «{fabric}»',
+      stripsCut: '{length} de largo, {width} de ancho',
       comparePieces: 'Piezas para cortar',
-      compareTrims: 'Cortes de recorte',
+      compareTrims: 'Cortes para recortar',
       compareBend: 'Quiebre en el centro',
       compareRadius: 'Radio del círculo más próximo',
-      compareOff: 'Esquina más lejana',
+      compareOff: 'Esquina más alejada de él',
       degrees: '{number}°',
       spokenDegrees: '{number} grados',
       percent: '{number} %',
@@ -214,81 +215,81 @@ export const es: Catalog = {
       spokenRoughMillimeters: '{number} milímetros',
 
       // Settings
-      panelSettings: 'Verlo como tapa de quilt',
-      setting: 'Composición',
+      panelSettings: 'Ver el top del quilt',
+      setting: 'Disposición',
       across: 'Bloques a lo ancho',
       down: 'Bloques a lo alto',
-      quiltTop: '{blocks} bloques hacen una tapa de medida final {finished}.',
-      turnsWarning: 'Un estampado con dirección gira con su bloque.',
+      quiltTop: 'Bloques: {blocks}. Medida final del top: {finished}.',
+      turnsWarning: 'Un estampado direccional gira con su bloque.',
 
       // At the table
       panelTable: 'En la mesa, paso a paso',
       sewing: 'Tiras',
-      'cut-first': 'Primero cortadas a medida',
+      'cut-first': 'Cortadas antes a su largo',
       'to-strip': 'Cosidas a la tira entera',
-      'strip-set': 'Primera costura en tiras unidas',
+      'strip-set': 'Primera costura con conjunto de tiras',
       mat: 'Base de corte',
       'mat-fixed': 'Queda fija',
-      'mat-turning': 'Gira',
+      'mat-turning': 'Se gira',
       rulerOnHand: 'Regla cuadrada disponible',
       matOnHand: 'Base disponible',
-      layers: 'Capas cortadas a la vez',
+      layers: 'Capas por corte',
       tools: 'Lo que hace falta',
       toolsNeeded: 'Una regla cuadrada de al menos {ruler} y una base de al menos {mat}.',
       toolsNone: 'No se recorta nada, así que no hace falta regla cuadrada.',
-      layerCuts: 'Cortes en {layers} capas, para {blocks} bloques',
+      layerCuts: 'Cortes. Capas: {layers}; bloques: {blocks}',
       pieces: 'Piezas',
       cutsMade: 'Cortes',
       tableBegin: 'Para empezar',
       tableRound: 'Vuelta {round}',
 
       // Seam
-      panelSeam: 'Mi costura, y bloques que salieron desiguales',
-      seamAbout:
-        'Coser tres tiras una junto a otra como siempre, planchar y medir a través de las tres.',
+      panelSeam: 'Mi costura y bloques desiguales',
+      seamAbout: 'Coser tres tiras juntas como siempre, plancharlas y medir el ancho de las tres.',
       seamStrip: 'Cada tira se cortó a',
       seamStrips: 'Tiras',
       seamMeasured: 'Miden',
       seamExpected: 'Con la costura de este bloque medirían {expected}.',
-      drift: 'Lo que esta costura hace a este bloque',
+      drift: 'Efecto de esta costura en este bloque',
       driftHow: 'Cómo se recorta',
       driftUntrimmed: 'Nunca',
       driftLast: 'Desde la última costura',
-      driftCenter: 'Desde la costura del centro',
-      driftShort: 'Queda pequeño por',
-      driftLarge: 'Queda grande por',
+      driftCenter: 'Desde la costura central',
+      driftShort: 'Le falta',
+      driftLarge: 'Le sobra',
       driftOversize:
-        'Recortado desde la costura del centro no se desvía, mientras cada tira tenga {oversize} más que lo exacto.',
-      driftCovered: 'Las tiras de este bloque lo tienen.',
-      rescueMeasured: 'Los bloques miden, de borde a borde sin terminar',
+        'Si se recorta desde la costura central no se desvía, siempre que cada tira sea {oversize} más ancha de lo exacto.',
+      driftCovered: 'Las tiras de este bloque lo son.',
+      rescueMeasured: 'Los bloques miden, con costuras',
       rescueFinished: 'Medida final que debían tener',
-      rescue: 'Dos salidas',
-      rescueWay: 'Manera',
+      rescue: 'Dos soluciones',
+      rescueWay: 'Solución',
       rescueTrim: 'Recortar todos al más pequeño',
-      rescueCope: 'Coser tiras alrededor de cada uno, recortar',
+      rescueCope: 'Coser tiras alrededor de cada uno y recortar',
       rescueTrimTo: 'Recortar a',
-      rescueQuilt: 'Tapa del quilt',
+      rescueQuilt: 'Top del quilt',
       copingStrips: 'Tiras de compensación',
       copingCut: 'Cortarlas todas a {cut}, y recortar.',
       copingMeasured: 'El bloque mide',
-      copingFinished: 'Tira final',
+      copingFinished: 'Ancho final de la tira',
 
       // Sheets
-      panelSheets: 'Imprimir la tabla, y hojas a escala real',
+      panelSheets: 'Imprimir la tabla y hojas a tamaño real',
       sheetKind: 'Hojas',
       'sheets-trim': 'Plantillas de recorte',
-      'sheets-foundation': 'Base para coser',
+      'sheets-foundation': 'Para coser sobre papel',
       sheetRound: 'Vueltas',
       everyRound: 'Todas las vueltas',
       paper: 'Papel',
       letter: 'Carta',
       a4: 'A4',
       sheetCount:
-        '{pages} páginas. Imprimir al 100 %, sin escalar, y medir el cuadrado de cada una.',
+        'Páginas: {pages}. Imprimir al 100 %, sin escalar, y medir el cuadrado de cada una.',
       sheetUse:
-        'Sirven para comprobar, para calcar, o pegadas bajo una regla acrílica. No cortar nunca contra papel.',
-      foundationUse: 'Está invertida: coser por el lado impreso, en el orden de los números.',
-      firstSheet: 'La primera página, en pequeño',
+        'Sirven para comprobar, para calcar o para pegarlas bajo una regla acrílica. Nunca usar el papel como guía de corte.',
+      foundationUse:
+        'El dibujo está invertido: coser por el lado impreso, en el orden de los números.',
+      firstSheet: 'La primera página, reducida',
       printChart: 'Imprimir la tabla',
       printSheets: 'Imprimir las hojas',
       saveSheets: 'Guardar las hojas en un archivo',
@@ -303,14 +304,14 @@ export const es: Catalog = {
       'piece-length': 'Largo',
       'piece-fabric': 'Tela',
       'piece-may': 'Puede ir',
-      'may-': 'como se da',
+      'may-': 'tal cual',
       'may-turned': 'girada',
       'may-joined': 'unida',
       'add-piece': 'Añadir una pieza',
       'remove-piece': 'Quitar la pieza {number}',
       remove: 'Quitar',
       width: 'Ancho útil de la tela',
-      precut: 'Se compra en',
+      precut: 'Formato de compra',
       'precut-': 'Tela por metros',
       'precut-fat-quarter': 'Fat quarters',
       'precut-fat-eighth': 'Fat eighths',
@@ -323,9 +324,9 @@ export const es: Catalog = {
       'increment-thirds': 'Octavos y tercios',
       'increment-tenths': 'Décimas de metro',
       method: 'Corte',
-      'method-': 'Con lo que se compra menos',
+      'method-': 'Con menos tela que comprar',
       'method-plain': 'Sencillo: un ancho por tira',
-      'method-thrifty': 'Ahorrador: extremos recortados, piezas giradas',
+      'method-thrifty': 'Ahorrador: aprovecha extremos y gira piezas',
       join: 'Las tiras se unen',
       'join-diagonal': 'En diagonal',
       'join-straight': 'Rectas',
@@ -333,7 +334,7 @@ export const es: Catalog = {
       spare: 'De reserva',
       'spare-usual': 'una tira',
       shrinkage: 'Encoge al lavar',
-      layers: 'Capas cortadas a la vez',
+      layers: 'Capas por corte',
       'more-fabric': 'Lavado, escuadrado, capas, medidas',
       'on-hand': 'Tela disponible',
       'on-hand-piece': 'Tela {number}',
@@ -351,63 +352,63 @@ export const es: Catalog = {
       provenThrifty: 'Ningún plan, sencillo o ahorrador, gasta menos.',
       purchaseProven: 'Con ningún plan de un ancho por tira se compra menos.',
       purchaseProvenThrifty: 'Con ningún plan, sencillo o ahorrador, se compra menos.',
-      unproven: 'Hace falta al menos {lowerBound}; si bastaría menos no está resuelto.',
-      purchaseUnproven: 'Si con un plan ahorrador se compraría menos no está resuelto.',
+      unproven: 'Hace falta al menos {lowerBound}; no está demostrado si bastaría con menos.',
+      purchaseUnproven: 'No está demostrado si con un plan ahorrador se compraría menos.',
       thriftySaves:
-        'El ahorrador ahorra {saved}: {cuts} cortes, frente a {plainCuts} del sencillo.',
+        'El plan ahorrador ahorra {saved}: {cuts} cortes, frente a {plainCuts} del sencillo.',
       thriftySame:
-        'Con el ahorrador se compra lo mismo. Sus tiras gastan {saved} menos: {cuts} cortes, frente a {plainCuts} del sencillo.',
-      thriftyNothing: 'El ahorrador no ahorra nada aquí.',
+        'Con el plan ahorrador se compra lo mismo. Sus tiras gastan {saved} menos: {cuts} cortes, frente a {plainCuts} del sencillo.',
+      thriftyNothing: 'El plan ahorrador no ahorra nada aquí.',
       leftOver: 'Sobra: {leftOver}.',
       share: 'Las piezas son el {percent} % de las tiras.',
       steps: 'Cómo cortar',
       row: 'Fila {row} de {rows}',
-      moreRows: 'Las filas que siguen se cortan como dicen los pasos.',
+      moreRows: 'Las filas siguientes se cortan como dicen los pasos.',
       block: 'Cortar a lo largo',
       beside: 'Junto a las piezas queda: {rests}.',
       joins: 'Dónde caen las uniones',
-      joinsIn: 'Pieza {number}, número {copy}: a {places} de su comienzo.',
-      moreJoins: 'Las demás uniones siguen igual.',
+      joinsIn: 'Pieza {number}, ejemplar {copy}: a {places} del comienzo.',
+      moreJoins: 'Las demás uniones siguen del mismo modo.',
       handAll: 'Todo se puede cortar de la tela disponible',
       handAllFabric: 'Todo lo de {fabric} se puede cortar de la tela disponible',
       handSome: 'De la tela disponible: {cut} de {pieces} piezas. Todavía faltan:',
       missing: '{count} de la pieza {number}, {size}',
-      sets: 'La tela disponible da {sets} juegos completos de la lista.',
+      sets: 'Juegos completos de la lista que salen de la tela disponible: {sets}.',
       setsUnproven:
-        'La tela disponible da {sets} juegos completos de la lista, y como mucho {bound}.',
+        'Juegos completos de la lista que salen de la tela disponible: {sets}, y como mucho {bound}.',
       precutsNeeded: '{kind}: {count}',
       precutsNeededFabric: '{kind}, {fabric}: {count}',
-      packs: '{packs} paquetes de {packOf}, sobran {spare}',
-      usableSize: 'De cada uno son útiles {size}.',
-      precutsProven: 'Menos no bastarían.',
+      packs: 'Paquetes de {packOf}: {packs}; sobran {spare}',
+      usableSize: 'De cada uno se aprovechan {size}.',
+      precutsProven: 'No bastaría con menos.',
       unfit: 'De ellos no se pueden cortar:',
-      alike: '{count} cortados igual',
-      working: 'Calculando la menor cantidad de tela …',
+      alike: '{count} que se cortan igual',
+      working: 'Calculando la menor cantidad de tela…',
     },
 
     quilt: {
-      choices: 'Su quilt',
+      choices: 'El quilt',
       size: 'Tamaño',
-      ownSize: 'El suyo, {across} por {down} bloques',
+      ownSize: 'A medida, {across} por {down} bloques',
       across: 'Bloques a lo ancho',
       down: 'Bloques a lo alto',
-      moreQuilt: 'Ancho de tela, corte, unidad de medida',
+      moreQuilt: 'Ancho de la tela, corte, medidas',
       'fabric-width': 'Ancho útil de la tela',
       method: 'Corte',
       'method-plain': 'Menos cortes',
       'method-thrifty': 'Menos tela',
-      colors: 'Pulse la muestra de una tela para probar otro color en el dibujo.',
+      colors: 'Pulsar la muestra de una tela para probar otro color en el dibujo.',
       colorOf: 'Color de {fabric}',
-      pageColors: 'Colores de antes',
-      fetching: 'Trayendo el patrón…',
+      pageColors: 'Colores originales',
+      fetching: 'Cargando el patrón…',
       working: 'Calculando el corte…',
       recipeFault: 'Este patrón no se puede mostrar.',
-      tooManyCells: 'Aquí hay demasiados bloques para un dibujo.',
-      quiltHeadline: '{finished} final',
+      tooManyCells: 'Hay demasiados bloques para dibujarlos.',
+      quiltHeadline: 'Medida final {finished}',
       patternSize: '{name}, {size}',
       inRows: '{across} por {down} bloques en filas',
       onPoint: '{across} por {down} bloques en punta',
-      quiltSummary: '{size}: {finished} final. {buys}',
+      quiltSummary: '{size}: medida final {finished}. {buys}',
       buyOne: '{fabric}: {yards}',
       toBuy: 'Qué comprar',
       buyAmount: 'Cantidad',
@@ -427,8 +428,8 @@ export const es: Catalog = {
       piece: 'Pieza',
       howMany: 'Cuántas',
       pieceOf: '{block}, {piece}',
-      cutOnce: 'cortado una vez en diagonal',
-      cutTwice: 'cortado dos veces en diagonal',
+      cutOnce: 'un corte en diagonal',
+      cutTwice: 'dos cortes en diagonal',
       steps: 'Cómo cortar {fabric}',
       backingSteps: 'Cómo cortar la trasera de {fabric}',
       cutWhole: 'Cortar {strips} tiras de {width} a lo ancho de la tela.',
@@ -445,17 +446,17 @@ export const es: Catalog = {
       partBorderCorner: 'borde {border}, esquina',
       partBinding: 'ribete',
       blocksTitle: 'Bloques',
-      makeBlocks: 'Hacer {count}: {finished} final, {unfinished} con costuras.',
+      makeBlocks: 'Hacer {count}: medida final {finished}, {unfinished} con costuras.',
       forBorders: 'De ellos, {count} son para los bordes.',
       topTitle: 'El top',
-      topSize: 'Los bloques unidos miden {finished} final.',
+      topSize: 'Los bloques unidos dan una medida final de {finished}.',
       rowsBlocks: 'Fila por fila desde arriba, cada una desde la izquierda',
       rowsTurns:
         'Cuartos de vuelta en sentido horario, fila por fila desde arriba, cada una desde la izquierda',
       rowNumber: 'Fila',
       rowBlocks: 'Bloques',
-      rowTurns: 'Vueltas',
-      turned: '{block}, girado {turns}',
+      rowTurns: 'Giros',
+      turned: '{block}, girado {turns}/4',
       times: '{count} × {block}',
       between: 'Entre los bloques y alrededor',
       finishedSize: 'Medida final',
@@ -466,8 +467,8 @@ export const es: Catalog = {
       sides: 'lados',
       topAndBottom: 'arriba y abajo',
       corners: 'cuadrados de esquina',
-      unitsEach: '{count} bloques cada una',
-      thenFinishes: 'el quilt mide entonces {finished}',
+      unitsEach: '{count} bloques por tira',
+      thenFinishes: 'medida final del quilt: {finished}',
       finishingTitle: 'Acabado',
       backingOne: 'Trasera: al menos {target}, un paño de {panel} de largo.',
       backingVertical:
@@ -478,35 +479,41 @@ export const es: Catalog = {
       bindingStraight:
         'Ribete: {strips} tiras de {strip} de ancho, unidas en diagonal, dan {length}; se necesita {needed}.',
       bindingBias:
-        'Ribete: {strips} tiras al bies de {strip} de ancho, de {fabric} de tela, dan {length}; se necesita {needed}.',
+        'Ribete: {strips} tiras al bies de {strip} de ancho, cortadas de {fabric} de tela, dan {length}; se necesita {needed}.',
       bindingContinuous:
-        'Ribete: bies continuo de {strip} de ancho, de {squares} cuadrados de {square}, da {length}; se necesita {needed}.',
+        'Ribete: bies continuo de {strip} de ancho, de cuadrados de {square} ({squares} en total): da {length}; se necesita {needed}.',
       kits: 'Kits para una clase',
       people: 'Personas',
-      each: 'Cada una hace',
+      each: 'Cada persona hace',
       eachCount: 'Cuántos',
       eachQuilts: 'quilts enteros',
       eachBlocks: 'bloques: {block}',
       spares: 'Kits de reserva',
-      kitsNone: 'Diga cuántas personas hay y vea qué lleva y cuánto cuesta cada kit.',
+      onBolt: 'Largo de un rollo',
+      kitPrice: 'Precio de venta de un kit',
+      kitMargin: 'O margen, %',
+      kitsNone: 'Indicar cuántas personas hay para ver qué lleva y cuánto cuesta cada kit.',
       kitsWorking: 'Calculando los kits…',
-      kitsHeadline: '{kits} kits',
+      kitsHeadline: 'Kits: {kits}',
       kitMakes: 'Cada uno da {made}.',
-      kitsTable: 'Para la mesa de corte, cada largo en una pieza',
+      kitsTable: 'Para el mostrador de corte, cada largo de una pieza',
       kitLength: 'Un kit',
       kitsSeparate: 'Todos los kits',
       kitsPooled: 'De un solo largo',
       kitsSaves: '{amount} menos',
-      bolts: 'Piezas de tela',
-      kitsPerBolt: '{kits} kits por pieza',
+      bolts: 'Rollos',
+      kitsPerBolt: 'kits por rollo: {kits}',
       boltRemnant: 'sobra {amount}',
       costTable: 'Cuánto cuesta un kit',
       costPart: 'Parte',
       cost: 'Coste',
       oneKit: 'Un kit',
       allKits: 'Los {kits} kits',
+      soldFor: 'Precio de venta de un kit',
+      leftOfKit: 'De él queda: {percent} %',
+      leftOfAll: 'Queda de {people} vendidos, pagada la reserva',
       pooledNote:
-        'Cortados todos de un solo largo, los kits gastarían la cantidad menor, pero la tela de cada kit ya no iría en una pieza.',
+        'Cortados todos de un solo largo, los kits gastarían menos tela, pero la de cada kit ya no iría en una pieza.',
     },
 
     unit: {
@@ -518,28 +525,28 @@ export const es: Catalog = {
       'finished-width': 'Ancho final',
       'finished-height': 'Alto final',
 
-      headlineTrim: '{finished} final, recortar a {trimTo}',
-      headlineCut: '{finished} {meaning}, cortar {cut}',
-      headlineStrip: '{finished} {meaning}, tiras cortadas a {cut}',
-      headlineSet: '{finished} {meaning}, tiras unidas cortadas cada {cut}',
+      headlineTrim: 'Medida final {finished}, recortar a {trimTo}',
+      headlineCut: '{meaning} {finished}, cortar a {cut}',
+      headlineStrip: '{meaning} {finished}, tiras cortadas a {cut}',
+      headlineSet: '{meaning} {finished}, conjunto de tiras cortado cada {cut}',
       asSewn: 'La unidad',
       cutOf: 'Corte {number} de {cuts}',
       trimHow:
         'Poner las líneas de la regla sobre las marcas. Cortar los dos bordes, girar la unidad media vuelta, cortar los otros dos.',
       shapeHow: 'Se cose por la línea discontinua.',
-      cutHow: '{label}: {count} en un juego de cortes, tela {fabric}.',
+      cutHow: '{label}: {count} por juego de cortes, tela «{fabric}».',
       saveTemplate: 'Guardar esta plantilla a tamaño real (SVG)',
       templateSheet:
         'La hoja mide {size}, con cuadrados de 1 pulgada y 5 cm para medir antes de usarla.',
 
       cutSize: 'Corte',
       exactly: 'exacto {size}',
-      forSet: 'Un juego, da {made}',
+      forSet: 'Un juego (salen {made})',
       forUnits: 'Para {count}',
       diagonalOnce: 'una vez de esquina a esquina',
       diagonalTwice: 'dos veces de esquina a esquina',
-      fromTop: 'del medio de arriba a las dos esquinas de abajo',
-      roundTemplate: 'alrededor de la plantilla',
+      fromTop: 'del medio del lado superior a las dos esquinas inferiores',
+      roundTemplate: 'siguiendo la plantilla',
       atAngle: 'en ángulo desde una tira',
 
       unitSteps: 'Cómo se hace',
@@ -547,21 +554,21 @@ export const es: Catalog = {
       mark: 'Marca',
       fromLeft: 'Desde la izquierda',
       fromTopEdge: 'Desde arriba',
-      span: '{from} a {to}',
+      span: 'de {from} a {to}',
 
       facts: 'Rendimiento, bies e hilo',
-      yields: 'Un juego de cortes da {made}. Para {count} son {sets} juegos, y sobran {leftOver}.',
+      yields: 'Un juego de cortes da {made}. Juegos para {count}: {sets}; sobran {leftOver}.',
       perStrip: 'Una tira de {width} por {usable} da {perStrip}.',
       perSet: 'Un conjunto de tiras de {width} por {usable} da {perStrip} cortes.',
       firstCut: 'El primer corte en ángulo quita {first} de su extremo.',
       biasEdges: 'Bordes al bies en una unidad: {outside} por fuera, {seams} en las costuras.',
-      sewnFirst: 'Los de las costuras se cosen antes de cortarse.',
+      sewnFirst: 'Los de las costuras se cosen antes de cortarlos.',
       grainStraight: 'Hilo a lo largo de los bordes: {fabrics}.',
-      grainDiagonal: 'Hilo sesgado respecto a los bordes: {fabrics}.',
+      grainDiagonal: 'Hilo en diagonal respecto a los bordes: {fabrics}.',
       bonus:
-        'Con las esquinas cortadas salen {count} triángulos de medio cuadrado, de hasta {finished} final.',
+        'De las esquinas recortadas salen {count} triángulos de medio cuadrado, de medida final hasta {finished}.',
 
-      compare: 'Métodos lado a lado, para {count}',
+      compare: 'Comparación de métodos, para {count}',
       figure: 'Dato',
       cuts: 'Cortes de un juego',
       countOf: '{count} de {size}',
@@ -570,8 +577,8 @@ export const es: Catalog = {
       leftOver: 'Sobra',
       fabricArea: 'Tela, pulgadas cuadradas',
       fabricAreaMetric: 'Tela, cm²',
-      wasteArea: 'De ella, costuras y desperdicio',
-      biasHandled: 'Bordes al bies manejados',
+      wasteArea: 'De ella, en costuras y desperdicio',
+      biasHandled: 'Bordes al bies manipulados',
       biasOutside: 'Bordes al bies por fuera',
       seams: 'Costuras',
       trims: 'Recortes',
@@ -584,30 +591,31 @@ export const es: Catalog = {
     finished: 'final',
     'trim to': 'recortar a',
     center: 'centro',
-    'center seam': 'costura del centro',
+    'center seam': 'costura central',
     'last seam': 'última costura',
     'trimmed edge': 'borde recortado',
     hold: 'sujetar',
     'selvage to selvage': 'de orillo a orillo',
-    top: 'arriba',
-    right: 'derecha',
-    bottom: 'abajo',
-    left: 'izquierda',
+    top: 'superior',
+    right: 'derecho',
+    bottom: 'inferior',
+    left: 'izquierdo',
     wide: 'ancha',
     narrow: 'estrecha',
     log: 'tira',
     cornerstone: 'cuadrado de esquina',
+    ratio: 'proporción',
     'inside curve': 'curva interior',
     'outside curve': 'curva exterior',
     '1 inch': '1 pulgada',
     '5 cm': '5 cm',
     'Print at 100 %.': 'Imprimir al 100 %.',
     'Measure both squares first.': 'Medir primero los dos cuadrados.',
-    'Never cut against paper.': 'No cortar nunca contra papel.',
+    'Never cut against paper.': 'Nunca usar el papel como guía.',
 
     // Settings of a quilt top
     'straight-furrows': 'Surcos rectos',
-    'barn-raising': 'Levantar el granero',
+    'barn-raising': 'Construcción del granero',
     'streak-of-lightning': 'Relámpago',
     'sunshine-and-shadow': 'Sol y sombra',
     circles: 'Círculos',
@@ -615,9 +623,9 @@ export const es: Catalog = {
     // Units
     'unit half-square-triangles': 'Triángulos de medio cuadrado',
     'unit quarter-square-triangles': 'Triángulos de cuarto de cuadrado',
-    'unit split-quarter-squares': 'Cuartos de cuadrado y medio cuadrado',
-    'unit flying-geese': 'Gansos en vuelo',
-    'unit square-in-square': 'Cuadrado en cuadrado',
+    'unit split-quarter-squares': 'Medio cuadrado con dos cuartos',
+    'unit flying-geese': 'Gansos voladores',
+    'unit square-in-square': 'Cuadrado en un cuadrado',
     'unit snowball': 'Bola de nieve',
     'unit half-rectangle-triangles': 'Triángulos de medio rectángulo',
     'unit setting-triangles': 'Triángulos de montaje',
@@ -631,7 +639,7 @@ export const es: Catalog = {
     'unit four-patch': 'Cuatro parches',
     'unit nine-patch': 'Nueve parches',
     'unit rail-fence': 'Cerca de rieles',
-    'unit strip-set': 'Tiras unidas',
+    'unit strip-set': 'Conjunto de tiras',
     'unit drunkards-path': 'Camino del borracho',
 
     // Methods
@@ -641,9 +649,9 @@ export const es: Catalog = {
     'cut-triangles': 'Cortar triángulos',
     'single-triangles': 'Triángulos sueltos',
     'stitch-and-flip': 'Coser y voltear',
-    'from-strips': 'De tiras',
+    'from-strips': 'A partir de tiras',
     'half-hexagons': 'Medios hexágonos',
-    'strip-set': 'Tiras unidas',
+    'strip-set': 'Conjunto de tiras',
     'cut-squares': 'Cortar cuadrados',
     templates: 'Plantillas',
 
@@ -659,9 +667,9 @@ export const es: Catalog = {
     'input strips': 'Anchos finales de las tiras',
     'input radius': 'Radio final',
     'input angle': 'Ángulo en grados',
-    'input direction': 'Sentido de la costura o inclinación',
+    'input direction': 'Costura o inclinación',
     'input rails': 'Tiras por unidad',
-    'input oversize': 'Exceso',
+    'input oversize': 'Exceso para recortar',
     'input rounds': 'Vueltas',
     'input corners': 'Esquinas',
     'input triangle': 'Triángulo',
@@ -676,24 +684,24 @@ export const es: Catalog = {
     'slants both': 'ambas',
     'slants right': 'derecha',
     'slants left': 'izquierda',
-    'named side': 'de lado final',
-    'named size': 'final',
-    'named long edge': 'de lado largo final',
-    'named height': 'de alto final',
-    'named block': 'de bloque',
-    'named subcut': 'de corte final',
+    'named side': 'Lado final',
+    'named size': 'Medida final',
+    'named long edge': 'Lado largo final',
+    'named height': 'Alto final',
+    'named block': 'Bloque final',
+    'named subcut': 'Corte final',
     'mark diagonal': 'Costura a 45 grados',
     'mark seam': 'Costura',
-    'mark center': 'Línea del medio',
+    'mark center': 'Línea central',
     'mark point': 'Punta',
-    'mark crossing': 'Encuentro de costuras',
+    'mark crossing': 'Cruce de costuras',
     'sixty-degree': '60 grados',
     'long edge': 'lado largo',
     subcut: 'corte',
 
     // Parts and fabrics
-    dark: 'oscuro',
-    light: 'claro',
+    dark: 'oscura',
+    light: 'clara',
     square: 'cuadrado',
     rectangle: 'rectángulo',
     'large triangle': 'triángulo grande',
@@ -712,146 +720,148 @@ export const es: Catalog = {
     trapezoid: 'trapecio',
     triangle: 'triángulo',
     hexagon: 'hexágono',
-    'first strip set': 'primeras tiras unidas',
-    'second strip set': 'segundas tiras unidas',
+    'first strip set': 'primer conjunto de tiras',
+    'second strip set': 'segundo conjunto de tiras',
   },
 
   sentences: {
     logCabin: {
       'narrow-log':
-        'Unas tiras de {finished} final son más estrechas que dos márgenes de costura: cada costura cogerá los márgenes de la anterior.',
+        'Unas tiras de ancho final {finished} son más estrechas que dos márgenes de costura: cada costura pillará los márgenes de la anterior.',
       'narrow-center':
-        'Un centro de {finished} final es más estrecho que dos márgenes de costura: sus costuras se cogerán entre sí.',
+        'Un centro de medida final {finished} es más estrecho que dos márgenes de costura: sus costuras se pillarán entre sí.',
       'log-off-grid':
-        'Una tira para {finished} final mide exactamente {exact} de ancho. Cortada a {cut}, añade {adds} a un bloque que no se recorta.',
+        'El corte exacto de una tira de ancho final {finished} es {exact}. Cortada a {cut}, añade {adds} a un bloque que no se recorta.',
       'strip-off-grid':
-        'Una tira de {exact} cae entre dos líneas de la cuadrícula: se corta a {cut}, y el recorte quita la diferencia.',
+        'Una tira de {exact} de ancho cae entre dos líneas de la cuadrícula: se corta a {cut}, y el recorte quita la diferencia.',
       'center-off-grid':
-        'El centro mide exactamente {exact} al cortar. Cortado a {cut}, añade {adds} al bloque si no se recorta antes.',
+        'El corte exacto del centro es {exact}. Cortado a {cut}, añade {adds} al bloque si no se recorta antes.',
       'finished-off-grid':
-        'El bloque final mide {finished}, que es {by} más que una línea de la cuadrícula de {grid}.',
+        'La medida final del bloque es {finished}: {by} más que una línea de la cuadrícula de {grid}.',
       'trim-off-grid':
         'En la vuelta {rounds} una línea de recorte cae entre dos líneas de la cuadrícula de {grid}, {by} más allá de una.',
     },
     drawing: {
-      'block-title': 'El bloque cosido: {finished} final, recortar a {unfinished}',
+      'block-title': 'El bloque cosido: medida final {finished}, recortar a {unfinished}',
       'block-description':
-        'Un centro de {center} final con {logs} tiras en {rounds} vueltas, numeradas en orden de costura. La lista de corte da cada medida.',
+        'Un centro de medida final {center} y {logs} tiras, numeradas en el orden de costura. Vueltas: {rounds}. La lista de corte da cada medida.',
       'trim-title': 'Vuelta {round}, posición {placement} de {placements}: recortar a {trimTo}',
       'trim-description':
         'El bloque bajo una regla cuadrada, con su borde en la línea de recorte del lado {sides}. La tabla de recorte da cada distancia.',
-      'turns-title': 'Una tapa de {across} por {down} bloques, {finished} final: {setting}',
+      'turns-title': 'Un top de {across} por {down} bloques, medida final {finished}: {setting}',
       'turns-description':
-        'Bloques de {finished} final, cada uno girado por cuartos, en la composición {setting}.',
+        'Bloques de medida final {finished}, cada uno girado por cuartos de vuelta, en la disposición {setting}.',
       'round-template-title': 'Vuelta {round}: recortar a {trimTo}',
       'round-template-description':
-        'La línea exterior es el borde recortado, el cuadrado grueso la costura del centro, las líneas finas las últimas costuras.',
-      'foundation-title': 'Base para coser un bloque de {finished} final, invertida',
+        'La línea exterior es el borde recortado, el cuadrado grueso la costura central, las líneas finas las últimas costuras.',
+      'foundation-title':
+        'Patrón para coser sobre papel un bloque de medida final {finished}, invertido',
       'foundation-description':
         'Coser por el lado impreso, sobre las líneas, en el orden de los números, desde el centro. La línea discontinua es el borde final; cortar por la línea exterior, un margen de costura más allá.',
       'cutting-title': 'Tela de {from} a {to} de {length}',
       'cutting-description':
-        '{strips} tiras a lo ancho de la tela, cada una con el número de su paso; las cifras en las piezas son sus lugares en la lista.',
+        'Tiras a lo ancho de la tela: {strips}, cada una con el número de su paso; las cifras en las piezas son sus lugares en la lista.',
       'packing-title': 'Tela de {width} por {length}',
       'packing-description':
-        '{pieces} piezas que se cortan de ella, cada una con su lugar en la lista; lo rayado sobra.',
+        'Piezas que se cortan de ella: {pieces}, cada una con su lugar en la lista; lo rayado sobra.',
       'packing-corner-description':
-        '{pieces} piezas que se cortan de ella, cada una con su lugar en la lista; lo rayado sobra. Falta una esquina de {corner}.',
-      'quilt-title': 'Un quilt de {across} por {down} bloques, {finished} final',
-      'quilt-on-point-title': 'Un quilt de {across} por {down} bloques en punta, {finished} final',
+        'Piezas que se cortan de ella: {pieces}, cada una con su lugar en la lista; lo rayado sobra. Falta una esquina de {corner}.',
+      'quilt-title': 'Un quilt de {across} por {down} bloques, medida final {finished}',
+      'quilt-on-point-title':
+        'Un quilt de {across} por {down} bloques en punta, medida final {finished}',
       'quilt-description':
-        '{blocks} bloques de {block} final. Bordes: {borders}. Cada tela tiene su tono y su rayado.',
-      'unit-title': 'La unidad cosida: {finished} final, recortar a {trimTo}',
-      'shape-title': 'La forma con su margen de costura: {finished} final',
+        'Bloques de medida final {block}: {blocks}. Bordes: {borders}. Cada tela tiene su tono y su rayado.',
+      'unit-title': 'La unidad cosida: medida final {finished}, recortar a {trimTo}',
+      'shape-title': 'La forma con su margen de costura: medida final {finished}',
       'unit-description':
-        'La unidad sin terminar con sus {patches} piezas, y el borde final un margen de costura hacia dentro.',
+        'La unidad con costuras y sus piezas, {patches} en total, y el borde final un margen de costura hacia dentro.',
       'cut-title': 'Para cortar: {count} de {size}',
       'cut-description':
-        'Una pieza con su medida. Por las líneas llenas se corta, por las finas se cose. Los pasos dicen en qué orden.',
-      'template-title': 'La plantilla {piece}: {size} con su margen de costura',
+        'Una pieza con su medida. Por las líneas gruesas se corta, por las finas se cose. Los pasos dicen en qué orden.',
+      'template-title': 'Plantilla de la pieza «{piece}»: {size} con su margen de costura',
       'template-description':
-        'La línea llena es el borde sin terminar, por la discontinua se cose; el medio de la curva está marcado.',
+        'La línea continua es el borde de corte, por la discontinua se cose; el medio de la curva está marcado.',
     },
     table: {
-      'cut-center': 'Cortar el centro {size}, tela {fabric}.',
+      'cut-center': 'Cortar el centro de {size}, tela «{fabric}».',
       'sew-strip-set':
-        'Coser a lo largo una tira de {centerWidth} (tela {centerFabric}) a una tira de {width} (tela {fabric}), y planchar hacia esta.',
+        'Coser a lo largo una tira de {centerWidth} (tela «{centerFabric}») a una tira de {width} (tela «{fabric}»), y planchar hacia esta última.',
       'subcut-strip-set':
-        'Cortar las tiras unidas cada {length}: cada trozo es un centro con la tira {order} en el lado {side}.',
-      'sew-log': 'Coser la tira {order}, {width} por {length}, tela {fabric}, al lado {side}.',
+        'Cortar el conjunto de tiras cada {length}: cada trozo es un centro con la tira {order} en el lado {side}.',
+      'sew-log': 'Coser la tira {order}, {width} por {length}, tela «{fabric}», al lado {side}.',
       'sew-to-strip':
-        'Coser el lado {side} del bloque a una tira de {width} (tela {fabric}), y cortar la tira {extra} más allá del bloque: tira {order}.',
+        'Coser el lado {side} del bloque a una tira entera de {width} (tela «{fabric}»), y cortarla {extra} más allá del bloque: tira {order}.',
       'sew-cornerstone':
-        'Coser primero un cuadrado de esquina {size}, tela {fabric}, al extremo {side} de la tira {order}.',
-      press:
-        'Planchar cada margen de costura hacia fuera del centro antes de coser la tira siguiente.',
-      'lay-block': 'Poner el bloque con su lado {side} hacia arriba.',
+        'Coser primero un cuadrado de esquina de {size}, tela «{fabric}», al extremo {side} de la tira {order}.',
+      press: 'Planchar cada margen de costura hacia fuera antes de coser la tira siguiente.',
+      'lay-block': 'Poner el bloque con su lado {side} en la parte de arriba.',
       'turn-block-half': 'Girar el bloque media vuelta.',
-      'turn-block-quarter': 'Girar el bloque un cuarto de vuelta, con su lado {side} hacia arriba.',
+      'turn-block-quarter':
+        'Girar el bloque un cuarto de vuelta, con su lado {side} en la parte de arriba.',
       'turn-mat-half': 'Girar la base media vuelta; el bloque queda donde está.',
       'turn-mat-quarter':
-        'Girar la base un cuarto de vuelta, con el lado {side} del bloque hacia arriba; el bloque queda donde está.',
+        'Girar la base un cuarto de vuelta, con el lado {side} del bloque en la parte de arriba; el bloque queda donde está.',
       'trim-side':
-        'Recortar el lado {side} por el borde {at} de la regla: la línea {centerSeam} sobre la costura del centro, la línea {lastSeam} sobre la última costura.',
+        'Recortar el lado {side} por el borde {at} de la regla: la línea {centerSeam} sobre la costura central, la línea {lastSeam} sobre la última costura.',
       'trim-to-edge':
-        'Recortar el lado {side} por el borde {at} de la regla: la línea {size} sobre el borde ya recortado, la línea {centerSeam} sobre la costura del centro, la línea {lastSeam} sobre la última costura.',
+        'Recortar el lado {side} por el borde {at} de la regla: la línea {size} sobre el borde ya recortado, la línea {centerSeam} sobre la costura central, la línea {lastSeam} sobre la última costura.',
       'check-diagonal':
         'La línea de 45 grados de la regla pasa por la esquina del centro, a {distance} de los dos bordes.',
       'check-size': 'La vuelta {round} mide {size}.',
       'ruler-too-short':
-        'Desde la vuelta {round}, un corte mide {needed}: una regla de {ruler} no llega.',
+        'Desde la vuelta {round}, un corte mide {needed}: una regla de {ruler} no alcanza.',
       'mat-too-small':
-        'Desde la vuelta {round}, el bloque sin recortar y el paso de la cuchilla piden {needed}: una base de {mat} es pequeña.',
+        'Desde la vuelta {round}, el bloque sin recortar y el recorrido de la cuchilla necesitan {needed}: una base de {mat} es demasiado pequeña.',
     },
     seam: {
-      'seam-true': 'La costura mide {seam}, como debe.',
-      'seam-deep': 'La costura mide {seam}, que es {by} más que {wanted}: cada tira muestra menos.',
-      'seam-scant':
-        'La costura mide {seam}, que es {by} menos que {wanted}: cada tira muestra más.',
+      'seam-true': 'La costura mide {seam}, como debe ser.',
+      'seam-deep': 'La costura mide {seam}, {by} más que {wanted}: de cada tira se ve menos.',
+      'seam-scant': 'La costura mide {seam}, {by} menos que {wanted}: de cada tira se ve más.',
       'oversize-short':
-        'Las tiras «{kind}» cortadas a {cut} se recortan {oversize}, y esta costura pide {needed}: cortarlas a {better}.',
+        'Las tiras de clase «{kind}» cortadas a {cut} se recortan {oversize}, y esta costura necesita {needed}: cortarlas a {better}.',
       'coping-narrow':
-        'Unas tiras de compensación de {finished} final son más estrechas que {least}. Con bloques de {better} final miden {least}.',
+        'Unas tiras de compensación de ancho final {finished} son más estrechas que {least}. Con bloques de medida final {better} miden {least}.',
     },
     fit: {
-      ratio: 'Primero los de ancha : estrecha más próximo a la proporción deseada.',
+      ratio: 'Primero los de proporción ancha : estrecha más próxima a la deseada.',
       center: 'Primero los de centro más próximo al deseado.',
       'thin-parts':
         'Luego los que tienen menos clases de piezas más estrechas que dos márgenes de costura.',
       'center-like-round': 'Luego los de centro más próximo a lo que añade una vuelta.',
       fabric: 'Luego los que gastan menos tela.',
       size: 'Luego el bloque más pequeño, y el centro más pequeño.',
-      'fits-left-out': 'Hay {total} bloques así. Se dan los mejores {shown}, se omiten {leftOut}.',
+      'fits-left-out':
+        'Hay {total} bloques así. Se muestran los {shown} mejores y se omiten {leftOut}.',
       'sizes-left-out':
-        'Hay demasiados bloques para mirarlos todos. Se miraron los de {least} a {most} final; estrechar los límites para los otros.',
-      'relax-least': 'Cuadra con {part} de hasta {value}, en vez de {limit} al menos.',
-      'relax-most': 'Cuadra con {part} de hasta {value}, en vez de {limit} como mucho.',
-      'relax-strip': 'Cuadra con tiras «{part}» cortadas a {value}, en vez de {limit}.',
+        'Hay demasiados bloques para examinarlos todos. Se examinaron los de medida final de {least} a {most}; para los otros, estrechar los límites.',
+      'relax-least': 'Cuadra si el mínimo de «{part}» baja a {value}, en vez de {limit}.',
+      'relax-most': 'Cuadra si el máximo de «{part}» sube a {value}, en vez de {limit}.',
+      'relax-strip': 'Cuadra con tiras de clase «{part}» cortadas a {value}, en vez de {limit}.',
       'relax-least-trim': 'Cuadra si el recorte quita al menos {value}, en vez de {limit}.',
-      'relax-rounds': 'Cuadra con {value} vueltas en vez de {limit}.',
+      'relax-rounds': 'Cuadra si el número de vueltas es {value} en vez de {limit}.',
       'relax-grid': 'Cuadra en una cuadrícula de {value} en vez de {limit}.',
     },
     sheet: {
       'measure-first':
-        'Imprimir al 100 %. Antes de usar, medir este cuadrado: su esquina pequeña mide 1 pulgada, el total 5 cm. Si no, la hoja está mal.',
+        'Imprimir al 100 %. Antes de usarla, medir este cuadrado: su esquina pequeña mide 1 pulgada; el total, 5 cm. Si no es así, la hoja no sirve.',
       'never-cut-against':
-        'No cortar nunca contra papel: sirve para comprobar, para calcar, o pegado bajo una regla acrílica.',
-      join: 'Poner las cruces de dos hojas una sobre otra: letra sobre letra.',
+        'Nunca usar el papel como guía de corte: sirve para comprobar, para calcar o para pegarlo bajo una regla acrílica.',
+      join: 'Superponer las cruces de dos hojas: letra sobre letra.',
       page: 'Página {page} de {pages}: fila {row}, columna {column}',
     },
     unit: {
-      cut: 'Tela {fabric}: cortar {count} de {size}.',
-      'cut-strips': 'Tela {fabric}: cortar tiras de {width} de ancho, {count} en total.',
+      cut: 'Tela «{fabric}»: cortar {count} de {size}.',
+      'cut-strips': 'Tela «{fabric}»: cortar tiras de {width} de ancho, {count} en total.',
       trim: 'Planchar y recortar a {trimTo}.',
       'narrow-unit':
-        'Una pieza de {finished} final es más estrecha que dos márgenes de costura: los márgenes quedarán uno sobre otro.',
+        'Una pieza de medida final {finished} es más estrecha que dos márgenes de costura: los márgenes quedarán uno sobre otro.',
       'trim-off-grid':
-        'La unidad se recorta a {trimTo}, que es {by} más que una línea de la cuadrícula de {grid}.',
+        'La unidad se recorta a {trimTo}, {by} más que una línea de la cuadrícula de {grid}.',
       'bias-outside':
-        'Los bordes exteriores están al bies y ceden: tocarlos poco y planchar sin tirar.',
+        'Los bordes exteriores están al bies y ceden: manipularlos poco y planchar sin tirar.',
       'mirror-pairs':
-        'Las capas revés con revés dan imágenes invertidas. Desdoblar la tela, todas las capas con el derecho hacia arriba.',
-      'left-over': 'Los cortes dan {leftOver} más que las {count} pedidas.',
+        'Las capas revés con revés dan imágenes invertidas. Desdoblar la tela y poner todas las capas con el derecho hacia arriba.',
+      'left-over': 'Los cortes dan {leftOver} más de las {count} pedidas.',
       'mark-diagonal': 'En el revés del cuadrado más claro de cada par, trazar una diagonal.',
       'mark-diagonals':
         'En el revés del cuadrado más claro de cada par, trazar las dos diagonales.',
@@ -875,48 +885,48 @@ export const es: Catalog = {
       'sew-to-half': 'Coser cada par de triángulos pequeños a uno grande por el lado largo.',
       'trim-diagonal': 'Recortar a {trimTo}, la línea de 45 grados de la regla sobre la costura.',
       'trim-crossing':
-        'Recortar a {trimTo}: las costuras se cruzan en el medio, a {middle} de cada borde, y siguen las líneas de 45 grados.',
+        'Recortar a {trimTo}: las costuras se cruzan en el centro, a {middle} de cada borde, y siguen las líneas de 45 grados.',
       'geese-first':
         'Poner dos cuadrados pequeños en esquinas opuestas del grande y trazar la diagonal por ambos.',
       'geese-second':
         'En cada mitad, poner un cuadrado pequeño en la esquina libre y trazar su diagonal; coser, cortar y planchar igual.',
       'geese-triangles': 'Coser un triángulo de cielo a cada lado corto del ganso.',
       'trim-point':
-        'Recortar a {trimTo}: la punta queda {seam} bajo el borde y a {middle} de cada lado.',
+        'Recortar a {trimTo}: la punta queda a {seam} bajo el borde y a {middle} de cada lado.',
       'round-triangles':
         'Coser un triángulo de esquina a dos lados opuestos, planchar, luego a los otros dos; recortar y pasar a la vuelta siguiente.',
       'trim-rounds': 'Recortar cada vuelta a {seam} más allá de las puntas, la última a {trimTo}.',
       'setting-trim':
-        'Coser la fila, luego recortar a {seam} más allá de las esquinas de los bloques. Exactamente, bastaría un cuadrado de {least}.',
-      'mirror-half': 'La mitad de las unidades salen como imagen invertida de las otras.',
+        'Coser la fila, luego recortar a {seam} más allá de las esquinas de los bloques. En rigor, bastaría un cuadrado de {least}.',
+      'mirror-half': 'La mitad de las unidades sale como imagen invertida de la otra mitad.',
       'seam-not-in-corner':
-        'La costura no llega a las esquinas de la unidad sin terminar: pasa por los puntos a {seam} hacia dentro.',
+        'La costura no llega a las esquinas de la unidad con costuras: pasa por los puntos a {seam} hacia dentro.',
       'cut-one-way':
         'Cortar cada rectángulo una vez de esquina a esquina, todos en el mismo sentido.',
       'cut-both-ways':
         'Cortar la mitad de los rectángulos de esquina a esquina en un sentido y la otra mitad en el otro.',
-      'cut-isosceles': 'Cortar cada ganso del medio de arriba a las dos esquinas de abajo.',
+      'cut-isosceles':
+        'Cortar cada ganso del medio del lado superior a las dos esquinas inferiores.',
       'trim-seam':
         'Recortar a {trimTo}, de modo que la costura pase por los puntos a {seam} dentro de sus dos esquinas.',
-      'set-in-seams':
-        'Las piezas se unen en costuras en ángulo: dejar de coser a {seam} del borde.',
+      'set-in-seams': 'Las piezas se unen con costuras en Y: dejar de coser a {seam} del borde.',
       'mark-small-squares': 'En el revés de los cuadrados pequeños, trazar una diagonal.',
       'flip-corner':
         'Poner un cuadrado pequeño en una esquina, derecho con derecho, coser por la línea, cortar a {seam} más allá, abrir la esquina y planchar.',
       'flip-other': 'Hacer lo mismo en la otra esquina.',
       'flip-each': 'Hacer lo mismo en cada una de las {corners} esquinas.',
       'no-point':
-        'Un ganso de {width} por {height} es más del doble de ancho que de alto: sus esquinas no se unen en punta sino que quedan a {apart}.',
+        'Un ganso de {width} por {height} es más del doble de ancho que de alto: sus esquinas no se unen en punta, sino que quedan a {apart} una de otra.',
       bonus:
-        'Cosidas entre sí antes de cortarlas, las esquinas dan triángulos de medio cuadrado de hasta {finished} final.',
+        'Cosidas entre sí antes de recortarlas, las esquinas dan triángulos de medio cuadrado de medida final hasta {finished}.',
       'first-angle': 'Cortar el extremo de la tira a {angle} grados.',
       'next-angle':
         'Para cada corte siguiente, poner la línea {line} de la regla sobre el borde cortado: {perStrip} por tira.',
       'alternate-angles':
-        'Cortar a {angle} grados a un lado y a otro por turnos, {edge} en el lado largo: {perStrip} por tira.',
+        'Cortar a {angle} grados alternando hacia un lado y hacia el otro, {edge} en el lado largo: {perStrip} por tira.',
       'hexagon-points':
-        'Cortar las dos puntas agudas de cada rombo: a escuadra con la diagonal larga, a {half} del medio por ambos lados.',
-      'sew-halves': 'Coser las mitades en filas, luego las filas: no hay costuras en ángulo.',
+        'Cortar las dos puntas agudas de cada rombo: a escuadra con la diagonal larga, a {half} del centro por ambos lados.',
+      'sew-halves': 'Coser las mitades en filas, luego las filas: no hay costuras en Y.',
       'half-triangles': 'Cortar cada rectángulo una vez de esquina a esquina.',
       'strip-off-grid':
         'Una tira mide exactamente {exact} de ancho. Cortada a {cut}, lo que sale de ella es {adds} mayor.',
@@ -933,8 +943,8 @@ export const es: Catalog = {
         'Coser los cuadrados en filas y las filas entre sí, con las costuras encajadas.',
       'angle-approximate':
         'El seno de {angle} grados no es exacto: los largos se redondean hacia fuera.',
-      'cut-round-template': 'Cortar las curvas alrededor de las plantillas.',
-      'mark-middles': 'Doblar las dos curvas por la mitad y marcar sus medios.',
+      'cut-round-template': 'Cortar las curvas siguiendo las plantillas.',
+      'mark-middles': 'Doblar las dos curvas por la mitad y marcar el medio de cada una.',
       'sew-curve':
         'Casar los medios y los extremos y coser a {seam} del borde, la curva interior encima.',
       'curve-measure': 'La curva cosida mide {most}, si la costura es exacta.',
@@ -942,40 +952,40 @@ export const es: Catalog = {
     },
     pattern: {
       'directional-turned':
-        'El estampado de {fabric} tiene arriba y abajo, y hay bloques girados que lo llevan: gira con ellos.',
+        'El estampado de {fabric} es direccional y hay bloques girados que lo llevan: gira con ellos.',
       'directional-sides':
-        'El estampado de {fabric} tiene arriba y abajo, y en el bloque {block} sigue todos los lados en que está: las tiras cortadas en un solo sentido quedan de pie en unos y tumbadas en otros.',
+        'El estampado de {fabric} es direccional y en el bloque {block} sigue todos los lados en que está: las tiras cortadas en un solo sentido quedan de pie en unos y tumbadas en otros.',
       'directional-borders':
-        'El estampado de {fabric} tiene arriba y abajo: en el borde {border}, las tiras cortadas en un solo sentido quedan de pie en dos lados y tumbadas en los otros dos.',
+        'El estampado de {fabric} es direccional: en el borde {border}, las tiras cortadas en un solo sentido quedan de pie en dos lados y tumbadas en los otros dos.',
       'fabric-unused': 'De {fabric} no se corta nada en este tamaño.',
     },
     layout: {
       'finished-off-grid':
-        'El top final mide {finished}, entre dos líneas de la cuadrícula de {grid}. Medirlo antes de cortar bordes, ribete y trasera.',
+        'La medida final del top, {finished}, cae entre dos líneas de la cuadrícula de {grid}. Medirlo antes de cortar bordes, ribete y trasera.',
       'prints-turn':
-        'Hay bloques girados, y un estampado con dirección gira con ellos: {sideways} quedan de lado, {upsideDown} boca abajo.',
+        'Hay bloques girados, y un estampado direccional gira con ellos: {sideways} quedan de lado, {upsideDown} boca abajo.',
       'narrow-sash':
-        'Las tiras de separación de {finished} final son más estrechas que dos márgenes de costura: cada costura cogerá los márgenes de la anterior.',
+        'Unas tiras de separación de ancho final {finished} son más estrechas que dos márgenes de costura: cada costura pillará los márgenes de la anterior.',
       'prints-lean':
-        'Los bloques en punta se apoyan en una esquina, y un estampado con dirección queda inclinado. En los triángulos cortados de cuadrados va en dos sentidos.',
+        'Los bloques en punta se apoyan en una esquina, y un estampado direccional queda inclinado. En los triángulos cortados de cuadrados va en dos sentidos.',
     },
     borders: {
       'measured-differs':
         'El top mide {measured} y debía medir {planned}. Los bordes se cortan a la medida tomada, y el top se embebe en ellos.',
       'wide-border':
-        'Un borde de {width} final en cada lado es en total más ancho que el quilt que rodea, {quilt}.',
+        'Un borde de ancho final {width} en cada lado es en total más ancho que el quilt que rodea, {quilt}.',
       'narrow-border':
-        'Un borde de {width} final es más estrecho que dos márgenes de costura: sus costuras se cogerán una a otra.',
+        'Un borde de ancho final {width} es más estrecho que dos márgenes de costura: sus costuras se pillarán entre sí.',
     },
     binding: {
       'several-squares':
-        'Un solo cuadrado sería más ancho que la tela, {fabricWidth}: se cortan {squares} cuadrados de {square} y se unen sus bieses.',
+        'Un solo cuadrado sería más ancho que la tela, {fabricWidth}: se cortan {squares} cuadrados de {square} y se unen sus tiras al bies.',
       'customary-short':
-        'La regla habitual, lado por lado entre ancho, pide solo un cuadrado de {customary}. Con tiras y costuras enteras da {length}, y se necesita {needed}.',
+        'La regla habitual, lado por lado entre ancho, pide solo un cuadrado de {customary}. Con tiras y costuras enteras, este da {length}, y se necesita {needed}.',
     },
     backing: {
       'near-miss':
-        '{less} menos de sobrante en cada lado, {overhang} en vez de {asked}, gasta {length} de la tela de {width} de ancho en vez de {full}: {yards} menos que comprar.',
+        'Con {less} menos de sobrante en cada lado, {overhang} en vez de {asked}, la tela de {width} de ancho gasta {length} en vez de {full}: {yards} menos que comprar.',
     },
     kits: {
       'sold-below-cost': 'Un kit cuesta más de lo que se cobra por él.',
@@ -996,7 +1006,7 @@ export const es: Catalog = {
       'subcut-row': '1 fila de {width} con {subcuts}',
       'subcut-rows': '{count} filas de {width}, cada una con {subcuts}',
       'not-proven':
-        'Este plan gasta {length} de tela. Hace falta al menos {lowerBound}; si bastaría menos que el plan no se resolvió con este esfuerzo.',
+        'Este plan gasta {length} de tela. Hace falta al menos {lowerBound}; no se pudo determinar con este cálculo si bastaría con menos.',
     },
     pack: {
       'take-one': 'Tomar un rectángulo de tela de {width} por {height}.',
@@ -1018,11 +1028,11 @@ export const es: Catalog = {
       'cut-length-one': 'De ese largo cortar 1 pieza de {length}.',
       'cut-length-several': 'De ese largo cortar {count} piezas de {length}.',
       'join-at-cut':
-        '{count} de las uniones caen donde se separan dos piezas. Cortar las piezas en otro orden, o cortar antes un poco, si la costura no debe estar ahí.',
+        'Uniones que caen donde se separan dos piezas: {count}. Cortar las piezas en otro orden, o cortar antes un poco, si la costura no debe estar ahí.',
       'lies-along':
-        'La pieza {piece} es más larga que el ancho de la tela y se corta a lo largo: un estampado con dirección queda en el otro sentido.',
+        'La pieza {piece} es más larga que el ancho de la tela y se corta a lo largo: un estampado direccional queda en el otro sentido.',
       'length-not-proven':
-        'Este plan gasta {length} de tela. Hace falta al menos {lowerBound}; si bastaría menos que el plan no está demostrado.',
+        'Este plan gasta {length} de tela. Hace falta al menos {lowerBound}; no está demostrado si bastaría con menos.',
     },
     precut: {
       'find-edge':
@@ -1030,41 +1040,41 @@ export const es: Catalog = {
       'does-not-fit':
         'De un precortado con {width} por {height} útiles no se puede cortar ninguna pieza {piece}. Se dejan fuera {count}.',
       'fewer-not-ruled-out':
-        'Estas piezas se pueden cortar de {needed} precortados. Hacen falta al menos {fewest}; si bastarían menos de {needed} no está demostrado.',
+        'Estas piezas se pueden cortar de {needed} precortados. Hacen falta al menos {fewest}; no está demostrado si bastaría con menos de {needed}.',
     },
     onHand: {
       'cut-apart':
         'A la tela {piece} le falta una esquina: cortarla en un rectángulo de {first} y otro de {second}.',
       'not-cut': 'En la tela disponible faltan {count} de la pieza {piece}.',
       'more-not-ruled-out':
-        'Si se podrían cortar más de estas piezas de la tela disponible no está demostrado.',
+        'No está demostrado si se podrían cortar más de estas piezas de la tela disponible.',
       'blocks-not-proven':
-        'Hay tela para {blocks} bloques, y como mucho para {bound}; si se pueden cortar más de {blocks} no está demostrado.',
+        'Hay tela para {blocks} bloques, y como mucho para {bound}; no está demostrado si se pueden cortar más de {blocks}.',
     },
   },
 
   errors: {
     'length-syntax':
-      '«{text}» no es una longitud. Las longitudes se escriben 10 1/2, 10,5, 10½, 3 ft 4 in, 1 1/2 yd o 26,5 cm.',
+      '«{text}» no es una longitud. Las longitudes se escriben así: 10 1/2, 10,5, 10½, 3 ft 4 in, 1 1/2 yd o 26,5 cm.',
     'length-syntax empty':
-      'Aquí no hay ninguna longitud. Las longitudes se escriben 10 1/2, 10,5, 10½ o 26,5 cm.',
+      'Aquí no hay ninguna longitud. Las longitudes se escriben así: 10 1/2, 10,5, 10½ o 26,5 cm.',
     'length-syntax unfinished':
-      '«{text}» termina antes de que la longitud esté completa. Las longitudes se escriben 10 1/2, 10,5 o 26,5 cm.',
+      '«{text}» termina antes de que la longitud esté completa. Las longitudes se escriben así: 10 1/2, 10,5 o 26,5 cm.',
     'length-syntax syntax':
-      '«{text}» no es una longitud: no se puede leer desde el carácter {at}. Las longitudes se escriben 10 1/2, 10,5, 10½, 3 ft 4 in, 1 1/2 yd o 26,5 cm.',
+      '«{text}» no es una longitud: no se puede leer desde el carácter {at}. Las longitudes se escriben así: 10 1/2, 10,5, 10½, 3 ft 4 in, 1 1/2 yd o 26,5 cm.',
     'length-syntax too-long': 'Este texto pasa de 1000 caracteres. Una longitud es más corta.',
     'length-syntax not-finite': '«{text}» no es un número que se pueda medir.',
     'length-syntax zero-denominator':
-      '«{text}» divide entre cero. Las fracciones se escriben 1/2, 3/8, 10 1/2.',
+      '«{text}» divide entre cero. Las fracciones se escriben así: 1/2, 3/8, 10 1/2.',
     'length-syntax exponent': '«{text}» es demasiado grande o pequeño para una longitud.',
     'length-syntax thousands':
-      '«{text}» se puede leer de dos maneras: escribir 1000 por mil, o 1,0 por uno.',
+      '«{text}» se puede leer de dos maneras: escribir 1000 para mil o 1,0 para uno.',
     'length-syntax spaced-slash':
       '«{text}» se puede leer de dos maneras: escribir la fracción sin espacios.',
     'length-syntax spaced-hyphen':
-      '«{text}» se puede leer de dos maneras: escribir 10 1/2 por diez y media.',
+      '«{text}» se puede leer de dos maneras: escribir 10 1/2 para diez y medio.',
     'length-syntax unit-order':
-      '«{text}» debe nombrar primero la unidad mayor, y cada una una sola vez.',
+      '«{text}» debe nombrar primero la unidad mayor, y cada unidad una sola vez.',
     'length-syntax wrong-kind': 'Una longitud es un texto, un número o una fracción.',
     'length-divisor': 'Un divisor es un número distinto de 0 y sin raíz, no {divisor}.',
     'length-root':
@@ -1075,8 +1085,8 @@ export const es: Catalog = {
       'Esta longitud debe ser al menos 0, no {value}.',
     'not-a-count': 'Aquí hace falta un número entero de {least} a {most}.',
     'The ruler is laid {most} times in this round; there is no placement {value}.':
-      'La regla se pone {most} veces en esta vuelta; no hay posición {value}.',
-    'unknown-choice': '«{value}» no se conoce aquí. Usar uno de estos: {choices}.',
+      'La regla se pone {most} veces en esta vuelta; no existe la posición {value}.',
+    'unknown-choice': '«{value}» no vale aquí. Usar una de estas opciones: {choices}.',
     'The block has no logs from strips “{value}”. Its strips are: {choices}.':
       'El bloque no tiene tiras «{value}». Sus tiras son: {choices}.',
     'unknown-field': 'Aquí no hay ningún campo «{name}». Los campos son: {known}.',
@@ -1087,41 +1097,42 @@ export const es: Catalog = {
       'Un bloque que nunca se recorta no tiene exceso. Recortarlo tras cada vuelta o tira, u omitir «{other}».',
     'The strips’ widths already say how much is trimmed away. Leave “{one}” or “{other}” out.':
       'Los anchos de las tiras ya dicen cuánto se quita. Omitir «{one}» o «{other}».',
-    'wrong-kind': 'Este dato no es de la clase debida. Hace falta: {expected}.',
-    'A fabric needs a name here.': 'Una tela necesita aquí un nombre.',
+    'wrong-kind': 'Este dato no es del tipo debido. Hace falta: {expected}.',
+    'A fabric needs a name here.': 'Aquí la tela necesita un nombre.',
     'Give at least one length that the shop cuts in, such as {expected}.':
       'Dar al menos una longitud en la que corta la tienda, como {expected}.',
-    'list-length': 'Esta lista tiene {entries} entradas y hacen falta {needed}.',
+    'list-length': 'Esta lista tiene {entries} entradas y debe tener {needed}.',
     'This list has {entries} entries where {needed} are needed: one for each round, or one for all.':
-      'Esta lista tiene {entries} entradas y hacen falta {needed}: una por vuelta, o una para todas.',
+      'Esta lista tiene {entries} entradas y debe tener {needed}: una por vuelta, o una para todas.',
     'sides-not-adjacent':
-      'Los lados anchos son vecinos, como derecha y abajo; {one} y {other} no lo son.',
+      'Los lados anchos deben ser contiguos, como el derecho y el inferior; {one} y {other} no lo son.',
     'strip-too-narrow':
-      'Una tira de {log} final necesita un corte de al menos {needed}, no {strip}.',
+      'Una tira de ancho final {log} necesita un corte de al menos {needed}, no de {strip}.',
     'center-not-positive':
-      'Las tiras suman {logs}, lo que deja {center} para el centro de un bloque de {finished} final. Usar tiras más estrechas, menos vueltas o un bloque mayor.',
+      'Las tiras suman {logs}, lo que deja {center} para el centro de un bloque de medida final {finished}. Usar tiras más estrechas, menos vueltas o un bloque mayor.',
     'sizes-disagree':
-      'El centro y las tiras suman {sum}, pero la medida final dada es {finished}. Cambiar una, u omitir el centro y se calcula.',
+      'El centro y las tiras suman {sum}, pero la medida final indicada es {finished}. Cambiar una, u omitir el centro para que se calcule.',
     'strip-not-exact':
       'Un bloque que nunca se recorta necesita tiras cortadas exactamente a {exact}, no {strip}. Recortarlo tras cada vuelta, o cortar exacto.',
     'limits-cross':
       'El mínimo es {least} y el máximo {most}: no hay nada entre ellos. Intercambiarlos, u omitir uno.',
     'Wide logs may be {most} at most and narrow ones {least} at least: no wide log would be wider than a narrow one.':
       'Las tiras anchas miden {most} como mucho y las estrechas {least} al menos: ninguna ancha sería más ancha que una estrecha.',
-    'widths-vary': 'Las tiras «{kind}» no son iguales en todas las vueltas. Dar un solo ancho.',
+    'widths-vary':
+      'Las tiras de clase «{kind}» no son iguales en todas las vueltas. Dar un solo ancho.',
     'no-arc':
       'Dentro de estos límites ningún ancho da un bloque curvo de esta medida: suman de {least} a {most}, en una cuadrícula de {grid}. Cambiar la medida, el centro, las vueltas o los límites.',
     'not-curved':
       'Un bloque con tiras de una sola clase no tiene curva. Ponerle tiras anchas en dos lados y estrechas en los otros.',
     'odd-count': 'El número debe ser par, {fewer} o {more}, no {value}.',
     'too-many-pages':
-      'Serían {pages} hojas, y el máximo es {most}. Usar un bloque más pequeño, un margen más estrecho o una vuelta cada vez.',
+      'Serían {pages} hojas, y el máximo es {most}. Usar un bloque más pequeño, un margen de página más estrecho o una sola vuelta cada vez.',
     'piece-too-long':
       'Una pieza de {length} de largo no cabe en una tela de {width} de ancho. Hacerla de {width} como mucho, girarla o unirla de otras más cortas.',
     'A piece {length} wide and longer than that does not fit on fabric {width} wide, neither across nor along. Make it at most {width} wide, or piece it from narrower ones.':
       'Una pieza de {length} de ancho, y aún más larga, no cabe en una tela de {width} de ancho, ni a lo ancho ni a lo largo. Hacerla de {width} de ancho como mucho, o unirla de otras más estrechas.',
     'A piece of fabric of {value} is more than can be planned. Give a size up to {most}, its usable part.':
-      'Un trozo de tela de {value} es más de lo que se puede planear. Dar una medida de hasta {most}, la parte útil.',
+      'Un trozo de tela de {value} es más de lo que se puede planificar. Dar una medida de hasta {most}, la parte útil.',
     'A missing corner is smaller than the fabric: less than {most}, not {value}.':
       'Una esquina que falta es menor que la tela: menos de {most}, no {value}.',
     'no-pieces': 'No hay nada que cortar. Dar al menos una pieza con un número.',
@@ -1131,16 +1142,16 @@ export const es: Catalog = {
     'several-fabrics':
       'Un plan es para una tela, y estas piezas son de «{one}» y «{other}». Hacer un plan por tela.',
     'not-a-fraction':
-      'Una medida de corte cae en las líneas de una regla; {value} no. Redondearla hacia arriba, por ejemplo a octavos de pulgada.',
+      'Una medida de corte debe caer en las líneas de una regla; {value} no cae. Redondearla hacia arriba, por ejemplo a octavos de pulgada.',
     'no-common-grid':
       'Las longitudes de estas piezas no tienen una cuadrícula común para hacer un plan. Usar longitudes en una cuadrícula, como octavos de pulgada.',
     'not-a-shrinkage':
       'El encogimiento es una parte del largo, de 0 a menos de 1 (0,05 por cinco de cada cien), o un porcentaje, no {value}.',
     'seam-too-wide':
-      'Una pieza de {finished} final necesita un margen de costura menor que {seam}.',
+      'Una pieza de medida final {finished} necesita un margen de costura menor que {seam}.',
     'not-square': 'Aquí hace falta una sola longitud, no {width} por {height}.',
     'Only a square block can be turned by a quarter; this one finishes {width} by {height}.':
-      'Solo un bloque cuadrado se puede girar un cuarto; este mide {width} por {height} final.',
+      'Solo un bloque cuadrado se puede girar un cuarto de vuelta; la medida final de este es {width} por {height}.',
     'length-with-root': 'Aquí hace falta una longitud sin raíz, como 3 1/2, no {value}.',
     'out-of-range': 'Aquí hace falta una longitud de {least} a {most}, no {value}.',
     'A length of at most {most} is needed here.':
@@ -1153,11 +1164,11 @@ export const es: Catalog = {
     'goose-ratio':
       'Este método no da gansos de {width} por {height}. Hacerlos de {wider} por {height} o de {width} por {lower}, o cortar triángulos.',
     'even-sum':
-      'En punta, esta composición pide que los bloques a lo ancho y a lo alto sumen un número impar; {across} y {down} no. Poner uno más o uno menos.',
+      'En punta, esta disposición pide que los bloques a lo ancho y a lo alto sumen un número impar; {across} y {down} no. Poner uno más o uno menos.',
     'repeat-does-not-fit':
-      'Un motivo de {unit} no cabe justo en {side}. Caben {fewer} de {fewerUnit} o {more} de {moreUnit}, o separadores de {spacer}.',
+      'Un motivo de {unit} no cabe justo en {side}. Caben {fewer} de {fewerUnit} o {more} de {moreUnit}, o se añaden tiras de separación de {spacer}.',
     'block-size-differs':
-      'Este bloque mide {block} final, y la composición es de bloques de {layout} final.',
+      'La medida final de este bloque es {block}, y la disposición es para bloques de {layout}.',
     'strip-too-wide':
       'Unas tiras de {strip} no se pueden cortar ni unir al bies con tela de {width} de ancho. Usar tiras más estrechas o tela más ancha.',
     'not-money':
@@ -1176,9 +1187,9 @@ export const es: Catalog = {
     'A number of quilts is needed here, or blocks such as {expected}.':
       'Aquí hace falta un número de quilts, o bloques como {expected}.',
     'not-json': 'Esto no es JSON: {reason}.',
-    'not-loaded': 'No se pudo cargar ninguna receta de {address}: respondió {status}.',
+    'not-loaded': 'No se pudo cargar ningún patrón de {address}: respondió {status}.',
     'No recipe could be fetched from {address}: nothing answered.':
-      'No se pudo cargar ninguna receta de {address}: no hubo respuesta.',
+      'No se pudo cargar ningún patrón de {address}: no hubo respuesta.',
     'text-too-long': 'Este texto tiene {characters} caracteres. Se leen hasta {most}.',
     'not-a-text': 'Aquí hacen falta palabras, de {most} caracteres como mucho.',
     'not-an-id':
@@ -1190,18 +1201,18 @@ export const es: Catalog = {
     'block-not-rectangular':
       'Los bloques y sus piezas son rectángulos, y {unit} no. Usar una unidad rectangular una vez terminada.',
     'blocks-differ':
-      'Los bloques de una tapa tienen una sola medida final. Este mide {size}, los otros {needed}.',
+      'Los bloques de un top tienen una sola medida final. La de este es {size}, la de los otros {needed}.',
     'pieces-do-not-fill':
-      'Las piezas de este bloque suman {pieces} pulgadas cuadradas finales, y el bloque {block}. Deben ser iguales.',
+      'Las piezas de este bloque suman, terminadas, {pieces} pulgadas cuadradas, y el bloque {block}. Deben ser iguales.',
     'piece-outside':
-      'Esta pieza pasa del borde del bloque, de {block} final. Moverla o hacerla menor.',
+      'Esta pieza pasa del borde del bloque, de medida final {block}. Moverla o hacerla menor.',
     'pieces-overlap':
       'La pieza a {x} de la izquierda y {y} de arriba está sobre otra. Mover una o hacerla menor.',
     'cut-too-small':
-      'Cortada a {cut}, esta pieza es pequeña: con sus costuras debe medir al menos {needed}.',
-    'bolt-too-short': 'Un rollo de {bolt} es corto: para un kit hacen falta {needed}.',
+      'Cortada a {cut}, esta pieza es demasiado pequeña: con sus costuras debe medir al menos {needed}.',
+    'bolt-too-short': 'Un rollo de {bolt} no alcanza: para un kit hacen falta {needed}.',
     'strip-too-short':
-      'Una tira de {usable} es corta para una sola pieza. Debe medir al menos {needed}.',
+      'Una tira de {usable} no alcanza ni para una pieza. Debe medir al menos {needed}.',
   },
 
   spoken: {
@@ -1236,6 +1247,6 @@ export const es: Catalog = {
       over: '{above} sobre {below}',
     }),
     minus: 'menos {length}',
-    about: 'unas {length}',
+    about: 'aproximadamente {length}',
   },
 };

@@ -51,7 +51,8 @@ export function spokenFractions(language: string, words: FractionWords): SpokenF
   return ({ n, d }, unit) => {
     const forms = words[unit];
     const [whole, above] = [n / d, n % d];
-    const value = Number(n) / Number(d);
+    // The noun follows the whole number: `1 pulgada y media`, though 1½ is several to Spanish.
+    const value = Number(whole);
     const fill = (template: string, part = ''): string =>
       template
         .replace('{whole}', String(whole))

@@ -299,7 +299,9 @@ export class EighthsQuilt extends EighthsElement<QuiltField, QuiltPlan, QuiltMod
               : made === undefined
                 ? voice.say('recipeFault')
                 : voice.say('stale'),
-      kitting: (settings?.people ?? '') !== '' && this.#kits === undefined,
+      // What is wrong is said elsewhere, and nothing is at work on it.
+      kitting:
+        (settings?.people ?? '') !== '' && this.#kits === undefined && model?.faults.size === 0,
     });
     return this.frame(contents, voice);
   }
@@ -308,7 +310,7 @@ export class EighthsQuilt extends EighthsElement<QuiltField, QuiltPlan, QuiltMod
   #faultsOutOfSight(): readonly (readonly [path: string, error: EighthsError])[] {
     const inSight = ['size', 'across', 'down'];
     if (this.#isOpen('more')) inSight.push('fabric-width');
-    if (this.#isOpen('kits')) inSight.push('people', 'each', 'spares');
+    if (this.#isOpen('kits')) inSight.push('people', 'each', 'spares', 'bolt', 'price', 'margin');
     const readonly = this.#isReadonly;
     return [...(this.model?.faults.keys() ?? [])].flatMap((path) => {
       const error = this.faultAt(path);

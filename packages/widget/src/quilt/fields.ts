@@ -8,6 +8,9 @@ export const quiltFields = [
   'people',
   'each',
   'spares',
+  'bolt',
+  'price',
+  'margin',
 ] as const;
 
 export type QuiltField = (typeof quiltFields)[number];

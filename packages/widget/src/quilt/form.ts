@@ -1,6 +1,13 @@
 import type { QuiltRecipe } from '@eighths/core';
 import { html, nothing, type TemplateResult } from 'lit';
-import { choiceField, countField, type FormContext, lengthField, named } from '../base/fields.js';
+import {
+  choiceField,
+  countField,
+  type FormContext,
+  lengthField,
+  named,
+  wordField,
+} from '../base/fields.js';
 import { selectField } from '../base/selectField.js';
 import { eachText, onlyOneEach } from './each.js';
 import type { QuiltField } from './fields.js';
@@ -65,7 +72,10 @@ export function quiltForm(form: QuiltForm): TemplateResult {
   </div>`;
 }
 
-/** How many people, what each makes, and how many kits to spare. */
+/** What the library takes a bolt for where nothing is said. */
+const USUAL_BOLT = '15 yd';
+
+/** How many people, what each makes, how many kits to spare, and what the shop sells them for. */
 export function kitsForm(form: QuiltForm): TemplateResult {
   const { voice, settings, recipe, type, isLocked } = form;
   const each = onlyOneEach(settings.each);
@@ -84,6 +94,9 @@ export function kitsForm(form: QuiltForm): TemplateResult {
       ${countField('spares', { label: voice.say('spares'), placeholder: '0' }, form)}
       ${selectField('each-kind', voice.say('each'), kinds, { isLocked: () => fixed.isLocked('each'), chosen: each?.block ?? settings.each, choose: (block) => set(block, count) })}
       ${countField('each', { label: voice.say('eachCount') }, { ...form, ...fixed, settings: { ...settings, each: each === undefined ? '' : each.count || '1' }, type: (_, text) => set(each?.block ?? '', text) })}
+      ${wordField('bolt', { label: voice.say('onBolt'), placeholder: USUAL_BOLT }, form)}
+      ${wordField('price', { label: voice.say('kitPrice') }, form)}
+      ${countField('margin', { label: voice.say('kitMargin') }, form)}
     </div>
   </div>`;
 }

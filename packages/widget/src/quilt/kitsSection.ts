@@ -1,7 +1,8 @@
-import type { KitFabric, Kits } from '@eighths/core';
+import type { KitFabric, Kits, Margin } from '@eighths/core';
 import { html, nothing, type TemplateResult } from 'lit';
 import { spokenText } from '../base/measure.js';
 import { sentence } from '../base/sentence.js';
+import type { Voice } from '../base/voice.js';
 import { amount, incrementOf, moneyText, unitsFor } from './amounts.js';
 import { swatchedName } from './buyTable.js';
 import { said } from './said.js';
@@ -53,7 +54,11 @@ const fabricTable = ({ fabrics }: Kits, shown: Shown): TemplateResult =>
     </tbody>
   </table>`;
 
-function costTable({ fabrics, price, kits }: Kits, { voice }: Shown) {
+/** A margin in hundredths of the price, down to a tenth of one. */
+const percentOf = ({ share }: Margin, { measures }: Voice): string =>
+  measures.count(share.times(100).toGrid('1/10', 'down').toNumber());
+
+function costTable({ fabrics, price, kits, people }: Kits, { voice }: Shown) {
   if (price === undefined) return nothing;
   const row = (name: string, text: string): TemplateResult =>
     html`<tr>
@@ -74,6 +79,9 @@ function costTable({ fabrics, price, kits }: Kits, { voice }: Shown) {
     <tfoot>
       ${row(voice.say('oneKit'), moneyText(price.cost, voice))}
       ${row(voice.say('allKits', { kits }), moneyText(price.total, voice))}
+      ${price.price === undefined ? nothing : row(voice.say('soldFor'), moneyText(price.price, voice))}
+      ${price.margin === undefined ? nothing : row(voice.say('leftOfKit', { percent: percentOf(price.margin, voice) }), moneyText(price.margin.gain, voice))}
+      ${price.gain === undefined ? nothing : row(voice.say('leftOfAll', { people }), moneyText(price.gain, voice))}
     </tfoot>
   </table>`;
 }

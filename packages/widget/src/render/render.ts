@@ -34,8 +34,10 @@ async function answerOf(
   attributes: ReadonlyMap<string, string>,
   recipe: string | undefined,
 ): Promise<readonly MarkupElement[]> {
+  // Asking for them readies the class, as registering it does; an element made before has no properties.
+  const { observedAttributes } = Element;
   const element = new Element();
-  for (const name of Element.observedAttributes) {
+  for (const name of observedAttributes) {
     const value = attributes.get(name);
     if (value !== undefined) call(element, 'attributeChangedCallback', name, null, value);
   }
