@@ -1,5 +1,5 @@
 // What stands in the guides where they say `<!-- made: name -->`: tables from the descriptions that
-// editors get too, and drawings by the library itself.
+// editors get too and of what was measured, and drawings by the library itself.
 import {
   common,
   elements,
@@ -7,6 +7,8 @@ import {
   parts,
   properties,
 } from '../../packages/widget/manifest/describe.mjs';
+import { figuresTable, mutationTable } from './figures.mjs';
+import { table } from './table.mjs';
 
 /** The guides in the order in which they are listed. `index.md` is the page that the site begins with. */
 export const order = [
@@ -22,13 +24,10 @@ export const order = [
   'arithmetic',
   'exact',
   'cutting-plans',
+  'proof',
 ];
 
 /** @typedef {typeof import('../../packages/core/src/index.js')} Core */
-
-/** @type {(heads: readonly string[], rows: readonly (readonly string[])[]) => string} */
-const table = (heads, rows) =>
-  [heads, heads.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`).join('\n');
 
 /** @type {(head: string, rows: Readonly<Record<string, string>>) => string} */
 const described = (head, rows) =>
@@ -71,6 +70,8 @@ export const made = {
         Object.entries(events).map(([name, { description }]) => [name, description]),
       ),
     ),
+  figures: () => figuresTable(),
+  mutation: () => mutationTable(),
   'log-cabin': (core) => figure(core.toSvg(core.drawLogCabin(block(core)))),
   trim: (core) => figure(core.toSvg(core.drawTrim(block(core), { round: 2 }))),
   'eight-at-a-time': (core) => {

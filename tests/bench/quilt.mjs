@@ -5,6 +5,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { fault, handOver, median, milliseconds, timed } from './report.mjs';
 
 /** @typedef {import('@eighths/core').QuiltRecipe} QuiltRecipe */
 /** @typedef {import('@eighths/core').QuiltPlan} QuiltPlan */
@@ -54,23 +55,6 @@ function manyPieces() {
   };
 }
 
-/** @param {readonly number[]} times */
-function median(times) {
-  const sorted = [...times].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
-}
-
-/**
- * @template Result
- * @param {() => Result} work
- */
-function timed(work) {
-  const [start, used] = [performance.now(), process.cpuUsage()];
-  const result = work();
-  const { user, system } = process.cpuUsage(used);
-  return { result, ms: performance.now() - start, cpu: (user + system) / 1000 };
-}
-
 /**
  * The longest time between two pauses, and the whole.
  *
@@ -97,9 +81,6 @@ const cases = [
   { name: 'king-size log cabin', recipe: pattern, size: 'King', runs: 41 },
   { name: '200 pieces', recipe: many, size: 'King', runs: 11 },
 ];
-/** @type {string[]} */
-const faults = [];
-
 const rows = cases.map(({ name, recipe, size, runs }) => {
   const cold = timed(() => quilt(recipe, size));
   const warm = Array.from({ length: runs }, () => timed(() => quilt(recipe, size)));
@@ -127,20 +108,45 @@ console.table(
   ),
 );
 const [king, pieces] = rows;
-if (king && king['median processor ms'] > 50)
-  faults.push('a king-size quilt takes more than 50 ms');
-if (pieces && pieces['median processor ms'] > 1000)
-  faults.push('200 pieces take more than a second');
+if (king && king['median processor ms'] > 50) fault('a king-size quilt takes more than 50 ms');
+if (pieces && pieces['median processor ms'] > 1000) fault('200 pieces take more than a second');
 for (const row of rows) {
-  if (row['longest part, median ms'] > 50) faults.push(`${row.name}: a part takes more than 50 ms`);
+  if (row['longest part, median ms'] > 50) fault(`${row.name}: a part takes more than 50 ms`);
 }
 
-const others = [
-  ['kits for twelve', timed(() => kits({ recipe: pattern, size: 'King', people: 12 })).ms],
-  ['the pattern in HTML', timed(() => toHtml(quilt(pattern, 'King'))).ms],
-  ['precuts, all kinds', parts(precutsForInParts({ recipe: pattern, size: 'King' })).whole],
-];
-for (const [name, ms] of others) console.log(`${name}: ${Number(ms).toFixed(0)} ms`);
+const kitted = timed(() => kits({ recipe: pattern, size: 'King', people: 12 })).ms;
+const written = timed(() => toHtml(quilt(pattern, 'King'))).ms;
+const precut = parts(precutsForInParts({ recipe: pattern, size: 'King' })).whole;
+console.log(`kits for twelve: ${kitted.toFixed(0)} ms`);
+console.log(`the pattern in HTML: ${written.toFixed(0)} ms`);
+console.log(`precuts, all kinds: ${precut.toFixed(0)} ms`);
 
-for (const fault of faults) console.error(`FAULT: ${fault}`);
-process.exitCode = faults.length > 0 ? 1 : 0;
+/** @type {(what: string, row: (typeof rows)[number] | undefined, most: number) => import('./report.mjs').Row[]} */
+const rowsOf = (what, row, most) =>
+  row === undefined
+    ? []
+    : [
+        milliseconds(`${what}, the first time`, row['first ms']),
+        milliseconds(`${what}, median`, row['median ms']),
+        milliseconds('Work of the processor for it, median', row['median processor ms'], {
+          atMost: most,
+        }),
+        milliseconds(
+          'Its longest part before a page gets a turn, median',
+          row['longest part, median ms'],
+          {
+            atMost: 50,
+          },
+        ),
+      ];
+handOver({
+  title: 'Whole quilts',
+  command: 'node tests/bench/quilt.mjs',
+  rows: [
+    ...rowsOf('Plan of a king-size log cabin quilt, with its fabric', king, 50),
+    ...rowsOf('Plan of a quilt of 200 different pieces in eight fabrics', pieces, 1000),
+    milliseconds('Kits of the king-size quilt for a class of twelve', kitted),
+    milliseconds('Its pattern written as a page', written),
+    milliseconds('What it takes of each kind of precut', precut),
+  ],
+});

@@ -21,6 +21,15 @@ describe('a packed package', () => {
     expect(messages).toEqual([]);
   });
 
+  test.each([
+    ['core', ['LICENSE', 'README.md']],
+    ['widget', ['LICENSE', 'README.md', 'dist/THIRD-PARTY-LICENSES']],
+  ] as const)('%s brings its license, and the notices of others', (name, files) => {
+    const pack = createPackageFromTarballData(new Uint8Array(readFileSync(tarballs[name])));
+    const folder = `/node_modules/@eighths/${name}`;
+    expect(files.filter((file) => !pack.fileExists(`${folder}/${file}`))).toEqual([]);
+  });
+
   test.each(names)('%s has the types that each way of importing looks for', async (name) => {
     const pack = createPackageFromTarballData(new Uint8Array(readFileSync(tarballs[name])));
     const result = await checkPackage(pack, { entrypoints: ['.'] });

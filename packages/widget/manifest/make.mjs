@@ -1,8 +1,10 @@
 // Writes what editors and frameworks read, from the built classes and `describe.mjs`: the custom
-// elements manifest, types for React and Vue, and data for HTML editors. Part of the build.
+// elements manifest, types for React and Vue, data for HTML editors, and the notices of what is bundled.
+// Part of the build.
 import { createHash } from 'node:crypto';
 import { copyFile, readdir, readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
+import { notices } from '../../../tools/licenses.mjs';
 import * as classes from '../dist/render/index.js';
 import { common, elements, events, fabricAttribute, parts, properties } from './describe.mjs';
 
@@ -183,6 +185,7 @@ await writeFile(`${dist}custom-elements.json`, json(manifest()));
 await writeFile(`${dist}html-custom-data.json`, json(editors()));
 await writeFile(`${dist}jsx.d.ts`, react());
 await writeFile(`${dist}vue.d.ts`, vue());
+await writeFile(`${dist}THIRD-PARTY-LICENSES`, notices(dist));
 for (const file of ['embed.html', 'embed.css']) {
   await copyFile(fileURLToPath(new URL(`../${file}`, import.meta.url)), `${dist}${file}`);
 }

@@ -60,9 +60,12 @@ function lookSoon(): void {
   });
 }
 
-look();
-new MutationObserver(lookSoon).observe(document, {
-  childList: true,
-  subtree: true,
-  attributeFilter: ['lang', 'panels'],
-});
+// Where pages are made on a server there is none to look over.
+if (typeof document !== 'undefined') {
+  look();
+  new MutationObserver(lookSoon).observe(document, {
+    childList: true,
+    subtree: true,
+    attributeFilter: ['lang', 'panels'],
+  });
+}
