@@ -1,4 +1,5 @@
-// The elements in Firefox: `npm run firefox`. `npm test` does the same where a Firefox is installed.
+// The tests in Firefox: `npm run firefox`, with words for vitest after `--`. `npm test` runs the main
+// job's tests so where a Firefox is installed.
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { isProgram, runNode } from './run.mjs';
@@ -24,21 +25,23 @@ export function findFirefox(env = process.env) {
 export const noFirefox =
   'No Firefox was found, so the elements were not tried in it: `apt-get install -y firefox-esr` (or your system’s Firefox), or set FIREFOX_PATH.';
 
-/** Runs the tests in Firefox; `more` are words for the test runner. */
-export const testInFirefox = (/** @type {readonly string[]} */ more = []) =>
-  runNode([
-    'node_modules/vitest/vitest.mjs',
-    'run',
-    '--config',
-    'vitest.firefox.config.ts',
-    ...more,
-  ]);
+/** What the tests' runner is told, for it to start Firefox and run what needs a browser. */
+export const inFirefox = { EIGHTHS_BROWSER: 'firefox' };
+
+/** The tests of what everybody does: a block typed by keyboard, and answered at every key. */
+export const mainJob = ['mainJob', 'keyboard', 'typing'].map(
+  (name) => `tests/browser/${name}.test.ts`,
+);
 
 if (isProgram(import.meta)) {
   if (findFirefox() === undefined) {
     console.error(noFirefox);
     process.exitCode = 1;
   } else {
-    process.exitCode = (await testInFirefox()).code;
+    const words = process.argv.slice(2);
+    const { code } = await runNode(['node_modules/vitest/vitest.mjs', 'run', ...words], {
+      env: inFirefox,
+    });
+    process.exitCode = code;
   }
 }

@@ -3,16 +3,15 @@ import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { ensureBrowser } from './browser.mjs';
 import { countTests } from './counts.mjs';
-import { findFirefox, noFirefox, testInFirefox } from './firefox.mjs';
+import { findFirefox, inFirefox, mainJob, noFirefox } from './firefox.mjs';
 import { pnpm } from './pnpm.mjs';
 import { root, runNode } from './run.mjs';
 import { setup } from './setup.mjs';
+import { noWebKit, withWebKit } from './webkit.mjs';
 
 const biome = 'node_modules/@biomejs/biome/bin/biome';
 const tsc = 'node_modules/typescript/bin/tsc';
 const vitest = 'node_modules/vitest/vitest.mjs';
-
-const report = join(root, '.cache', 'vitest.json');
 
 let passed = 0;
 let failed = 0;
@@ -46,25 +45,37 @@ async function step(name, work) {
   return complaint === '';
 }
 
-async function tests() {
-  console.log('\n— tests');
+/**
+ * Runs tests and counts each of them.
+ *
+ * @param {string} name
+ * @param {readonly string[]} [words] for the tests' runner: which files
+ * @param {Record<string, string>} [env]
+ */
+async function tests(name, words = [], env = {}) {
+  console.log(`\n— ${name}`);
+  const report = join(root, '.cache', 'vitest.json');
   rmSync(report, { force: true });
   mkdirSync(join(root, '.cache'), { recursive: true });
-  const { code } = await runNode([
-    vitest,
-    'run',
-    '--allowOnly=false',
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${report}`,
-  ]);
+  const { code } = await runNode(
+    [
+      vitest,
+      'run',
+      '--allowOnly=false',
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${report}`,
+      ...words,
+    ],
+    { env },
+  );
   const counted = countTests(
     existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : undefined,
     code,
   );
   passed += counted.passed;
   failed += counted.failed;
-  complaints.push(...counted.complaints);
+  complaints.push(...counted.complaints.map((each) => `${name}: ${each}`));
 }
 
 async function all() {
@@ -72,16 +83,21 @@ async function all() {
   if (!(await step('setup', setup))) return;
   await step('lint', () => runNode([biome, 'ci', '--error-on-warnings', '.']));
   await step('build', () => pnpm(['-r', 'build']));
+  await step('docs', () => runNode(['tools/docs.mjs']));
   // The packages' own types are checked as they are built.
   await step('types of the tests', () => runNode([tsc, '--noEmit', '-p', '.']));
   await step('browser', async () => {
     process.env.CHROMIUM_PATH = await ensureBrowser();
     console.log(process.env.CHROMIUM_PATH);
   });
-  await tests();
-  // A second browser where there is one; what it is for is tried in the first in any case.
-  if (findFirefox() === undefined) console.log(`\n— firefox: not run. ${noFirefox}`);
-  else await step('firefox', () => testInFirefox());
+  await tests('tests');
+  // A second browser where there is one: the main job in it. `npm run firefox` runs all that it can.
+  if (findFirefox() === undefined) console.log(`\n— tests in Firefox: not run. ${noFirefox}`);
+  else await tests('tests in Firefox', mainJob, inFirefox);
+  // A third, where its driver is.
+  const want = noWebKit();
+  if (want !== '') console.log(`\n— tests in WebKit: not run. ${want}`);
+  else await tests('tests in WebKit', withWebKit);
   await step('sizes', () => runNode(['tools/sizes.mjs']));
 }
 

@@ -1,5 +1,3 @@
-import { readFile } from 'node:fs/promises';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Demo, startDemo } from './support/launch.js';
 import { button, element, headline, input, openGuest } from './support/sheet.js';
@@ -12,15 +10,6 @@ afterAll(() => demo?.close());
 
 const block = (more = ''): string =>
   `<eighths-log-cabin finished="9" rounds="2" wide="1 1/4" narrow="1/2" ${more}></eighths-log-cabin>`;
-
-/** What a press of a button saves. */
-async function saved(page: Page, name: string): Promise<{ name: string; text: string }> {
-  const [download] = await Promise.all([page.waitForEvent('download'), button(page, name).click()]);
-  return {
-    name: download.suggestedFilename(),
-    text: await readFile(await download.path(), 'utf8'),
-  };
-}
 
 describe('with its answer an element', () => {
   test('puts text on the clipboard, its figures as they are typed', async () => {
@@ -52,16 +41,16 @@ describe('with its answer an element', () => {
   });
 
   test('saves its tables and its drawing as files', async () => {
-    const { page, problems, close } = await openGuest(
+    const { page, problems, saved, close } = await openGuest(
       demo,
       block('fabrics-center="=SUM(1,2)" fabrics-wide="blue &quot;stars&quot;"'),
     );
-    const tables = await saved(page, 'Save the tables (CSV)');
+    const tables = await saved(() => button(page, 'Save the tables (CSV)').click());
     expect(tables.name).toBe('log-cabin.csv');
     expect(tables.text).toContain('"\'=SUM(1,2)"');
     expect(tables.text).toContain('"blue ""stars"""');
     expect(tables.text.split('\r\n').length).toBeGreaterThan(15);
-    const drawing = await saved(page, 'Save the drawing (SVG)');
+    const drawing = await saved(() => button(page, 'Save the drawing (SVG)').click());
     expect(drawing.name).toBe('log-cabin.svg');
     expect(drawing.text).toMatch(/^<svg xmlns="http:\/\/www.w3.org\/2000\/svg" role="img"/);
     expect(problems).toEqual([]);

@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { inChromium } from './support/engine.js';
 import { type Demo, startDemo } from './support/launch.js';
+import { printed } from './support/paper.js';
 import { button, choice, element, headline, input, openGuest } from './support/sheet.js';
 
 let demo: Demo;
@@ -80,8 +82,8 @@ describe('nothing jumps', () => {
         return `${(own.top - top).toFixed(2)} to ${(own.bottom - top).toFixed(2)}`;
       });
 
-  const height = (page: Page, selector: string): Promise<number> =>
-    page.locator(selector).evaluate((node) => node.getBoundingClientRect().height);
+  const height = (page: Page, selector: string): Promise<string> =>
+    page.locator(selector).evaluate((node) => node.getBoundingClientRect().height.toFixed(2));
 
   test.each([375, 1280])('while valid numbers are typed, at %d pixels', async (width) => {
     const { page, close } = await demo.open('/blog.html', { viewport: { width, height: 800 } });
@@ -133,48 +135,48 @@ describe('nothing jumps', () => {
 });
 
 describe('on paper', () => {
-  test('controls are gone, what was typed and the tables stay, dark on light', async () => {
-    const { page, close } = await demo.open('/', { colorScheme: 'dark' });
-    await page.emulateMedia({ media: 'print' });
-    for (const name of ['Next', 'Back', '½']) {
-      expect(await page.getByText(name, { exact: true }).first().isVisible(), name).toBe(false);
-    }
-    expect(await page.getByRole('group', { name: 'Put in a fraction' }).count()).toBe(0);
-    expect(await page.getByText('Sewing, trimming and measures').isVisible()).toBe(false);
-    for (const name of ['Trim chart', 'Strips', 'Cut list']) {
-      expect(await page.getByRole('table', { name }).isVisible(), name).toBe(true);
-    }
-    expect(await input(page, 'Finished size').isVisible()).toBe(true);
-    expect(await page.getByText('Wide and narrow (curved)').isVisible()).toBe(true);
-    expect(await page.getByText('All sides alike').isVisible()).toBe(false);
-    const looks = await page.locator('.root').evaluate((node) => {
-      const { color, colorScheme } = getComputedStyle(node);
-      return { color, colorScheme };
-    });
-    expect(looks).toEqual({ color: 'rgb(0, 0, 0)', colorScheme: 'light' });
-    const head = page.getByRole('table', { name: 'Cut list' }).locator('thead');
-    expect(await head.evaluate((node) => getComputedStyle(node).display)).toBe(
-      'table-header-group',
-    );
-    const row = page.getByRole('table', { name: 'Cut list' }).locator('tbody tr').first();
-    expect(await row.evaluate((node) => getComputedStyle(node).breakInside)).toBe('avoid');
-    await close();
-  });
+  // Firefox’s driver has no paper to look at a page on but a printed one.
+  test.runIf(inChromium)(
+    'controls are gone, what was typed and the tables stay, dark on light',
+    async () => {
+      const { page, close } = await demo.open('/', { colorScheme: 'dark' });
+      await page.emulateMedia({ media: 'print' });
+      for (const name of ['Next', 'Back', '½']) {
+        expect(await page.getByText(name, { exact: true }).first().isVisible(), name).toBe(false);
+      }
+      expect(await page.getByRole('group', { name: 'Put in a fraction' }).count()).toBe(0);
+      expect(await page.getByText('Sewing, trimming and measures').isVisible()).toBe(false);
+      for (const name of ['Trim chart', 'Strips', 'Cut list']) {
+        expect(await page.getByRole('table', { name }).isVisible(), name).toBe(true);
+      }
+      expect(await input(page, 'Finished size').isVisible()).toBe(true);
+      expect(await page.getByText('Wide and narrow (curved)').isVisible()).toBe(true);
+      expect(await page.getByText('All sides alike').isVisible()).toBe(false);
+      const looks = await page.locator('.root').evaluate((node) => {
+        const { color, colorScheme } = getComputedStyle(node);
+        return { color, colorScheme };
+      });
+      expect(looks).toEqual({ color: 'rgb(0, 0, 0)', colorScheme: 'light' });
+      const head = page.getByRole('table', { name: 'Cut list' }).locator('thead');
+      expect(await head.evaluate((node) => getComputedStyle(node).display)).toBe(
+        'table-header-group',
+      );
+      const row = page.getByRole('table', { name: 'Cut list' }).locator('tbody tr').first();
+      expect(await row.evaluate((node) => getComputedStyle(node).breakInside)).toBe('avoid');
+      await close();
+    },
+  );
 
   test('a sheet with one block takes two letter pages', async () => {
     const { page, close } = await demo.open('/');
     await button(page, 'Next').click();
-    const margin = '0.5in';
-    const pdf = await page.pdf({
-      format: 'Letter',
-      margin: { top: margin, right: margin, bottom: margin, left: margin },
-    });
-    const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];
+    const pages = await printed(page, { width: 8.5, height: 11, margin: 0.5 });
     expect(pages).toHaveLength(2);
     await close();
   });
 
-  test('a warning and an error are printed', async () => {
+  // As above: what is visible on paper is only asked on a page that is looked at there.
+  test.runIf(inChromium)('a warning and an error are printed', async () => {
     const { page, close } = await openGuest(
       demo,
       '<eighths-log-cabin finished="9" wide="1" narrow="3/8"></eighths-log-cabin>',

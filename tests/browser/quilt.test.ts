@@ -206,6 +206,17 @@ describe('the quilt element', () => {
     await close();
   });
 
+  test('says that it works on kits only where it does', async () => {
+    const { page, close } = await openGuest(demo, inside(windows, 'people="12"'));
+    await expect.poll(() => page.locator('table.kits-table').count()).toBe(1);
+    const down = page.getByLabel('Blocks down', { exact: true });
+    await down.fill('0');
+    await down.blur();
+    await expect.poll(() => down.getAttribute('aria-invalid')).toBe('true');
+    expect(await page.locator('.kits-none').textContent()).toBe('');
+    await close();
+  });
+
   test.each(['readonly', 'readonly=""', 'readonly="true"'])(
     'is a page to read with %s: no inputs, and everything unfolded',
     async (readonly) => {

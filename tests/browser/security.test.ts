@@ -97,12 +97,14 @@ const prints = (page: Page): Promise<number> =>
   page.evaluate(() => Number(Reflect.get(window, 'prints') ?? 0));
 
 /** Everything there is to press below an answer. */
-async function usesActions(page: Page, host: Locator): Promise<void> {
+async function usesActions({ page, saved }: Visit, host: Locator): Promise<void> {
   const press = (name: string) => host.getByRole('button', { name, exact: true }).click();
   await press('Copy as text');
   await expect.poll(() => host.locator('.actions .note').textContent()).not.toBe('');
-  for (const name of ['Save the tables (CSV)', 'Save the drawing (SVG)']) {
-    await Promise.all([page.waitForEvent('download'), press(name)]);
+  // The fabric element’s answer has no table: what it saves is empty.
+  const tables = (await host.locator('table').count()) > 0 ? ['Save the tables (CSV)'] : [];
+  for (const name of [...tables, 'Save the drawing (SVG)']) {
+    expect((await saved(() => press(name))).text).not.toBe('');
   }
   const before = await prints(page);
   await press('Print this');
@@ -123,17 +125,18 @@ async function types(page: Page, host: Locator): Promise<void> {
 test.each(POLICIES)(
   'under a policy that allows the script by $name only every element does all it does, and nothing is refused',
   async ({ script, sources }) => {
-    const { page, problems, refused, close } = await openWatched(Object.values(ELEMENTS).join(''), {
+    const visit = await openWatched(Object.values(ELEMENTS).join(''), {
       head: script(),
       headers: strict(sources()),
     });
+    const { page, problems, refused, close } = visit;
     for (const panel of PANELS.split(' '))
       await page.locator(`.panel-${panel} .contents`).waitFor();
     for (const tag of tags) {
       const host = page.locator(tag);
       await host.locator('[part=headline]').first().waitFor();
       await types(page, host);
-      await usesActions(page, host);
+      await usesActions(visit, host);
     }
     expect(await refused()).toEqual([]);
     expect(problems).toEqual([]);
@@ -227,7 +230,7 @@ describe('the hashes that a build writes', () => {
     const { page, problems, close } = await openGuest(demo, ELEMENTS['eighths-unit'], {
       head: script('eighths-unit.js', hashes['eighths-fabric.js']),
     });
-    await expect.poll(() => problems.join()).toContain('integrity');
+    await expect.poll(() => problems.join()).toContain('eighths-unit.js');
     expect(await page.evaluate(() => customElements.get('eighths-unit') === undefined)).toBe(true);
     await close();
   });

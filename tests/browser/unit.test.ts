@@ -274,16 +274,14 @@ describe('the unit element', () => {
   });
 
   test('saves a template as a sheet in real inches', async () => {
-    const { page, problems, close } = await openGuest(
+    const { page, problems, saved, close } = await openGuest(
       demo,
       '<eighths-unit unit="drunkards-path" finished="4"></eighths-unit>',
     );
     await button(page, 'Next').click();
-    const [download] = await Promise.all([
-      page.waitForEvent('download'),
+    const { text: svg } = await saved(() =>
       page.getByRole('link', { name: 'Save this template' }).click(),
-    ]);
-    const svg = readFileSync((await download.path()) ?? '', 'utf8');
+    );
     expect(svg).toMatch(/^<svg [^>]*width="[\d.]+in" height="[\d.]+in"/);
     expect(svg).toContain('Never cut against paper.');
     expect(problems).toEqual([]);

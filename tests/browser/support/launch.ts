@@ -1,24 +1,13 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { ensureBrowser } from '../../../tools/browser.mjs';
+import type { BrowserContextOptions, Page } from 'playwright-core';
 import { demo, type Mounts, serve } from '../../../tools/serve.mjs';
+import { startChromium } from './chromium.js';
+import { inChromium, type SavedFile } from './engine.js';
+import { startFirefox } from './firefox.js';
 
 const screenshots = fileURLToPath(new URL('../../../.cache/screenshots', import.meta.url));
-
-/** Debian's Chromium starts as root only without its sandbox; it opens nothing but our own pages. */
-const root = process.getuid?.() === 0;
-
-const args = [
-  ...(root ? ['--no-sandbox'] : []),
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 /** A page as a person has it open. */
 export interface Visit {
@@ -27,18 +16,19 @@ export interface Visit {
   readonly problems: readonly string[];
   /** Writes `.cache/screenshots/<name>.png`, the whole page, and resolves to its path. */
   readonly screenshot: (name: string) => Promise<string>;
+  /** What the page saves when something is done on it. */
+  readonly saved: (act: () => Promise<unknown>) => Promise<SavedFile>;
   readonly close: () => Promise<void>;
 }
 
 /** A browser beside the server of the demo pages. */
 export interface Demo {
-  readonly browser: Browser;
   /** The server's address, without a slash at its end. */
   readonly url: string;
   /**
    * Opens the page at a path (`/`, `/shop.html?units=cm`) as a new person: nothing is kept from
    * other visits. Options are Playwright's: `viewport`, `colorScheme`, `locale`, `reducedMotion`,
-   * `forcedColors`, `javaScriptEnabled` and so on.
+   * `forcedColors` and so on.
    */
   readonly open: (path: string, options?: BrowserContextOptions) => Promise<Visit>;
   readonly close: () => Promise<void>;
@@ -53,6 +43,13 @@ function problemsOf(page: Page): readonly string[] {
     problems.push(`${type}: ${message.text()} (${url}:${lineNumber + 1})`);
   });
   page.on('pageerror', (error) => problems.push(`exception: ${error.stack ?? error.message}`));
+  // Chromium writes this to the console by itself.
+  if (!inChromium) {
+    page.on('response', (response) => {
+      if (response.status() >= 400)
+        problems.push(`error: ${response.status()} (${response.url()})`);
+    });
+  }
   page.on('crash', () => problems.push('the page crashed'));
   return problems;
 }
@@ -62,14 +59,12 @@ export async function startDemo(mounts?: Mounts): Promise<Demo> {
   if (mounts === undefined && !existsSync(join(demo['/eighths/'], 'eighths.js'))) {
     throw new Error('The elements are not built: run `npm run build` first.');
   }
-  const executablePath = await ensureBrowser();
-  const browser = await chromium.launch({ executablePath, args });
+  const engine = await (inChromium ? startChromium() : startFirefox());
   const server = await serve(mounts === undefined ? {} : { mounts });
   return {
-    browser,
     url: server.url,
     open: async (path, options = {}) => {
-      const context = await browser.newContext({
+      const context = await engine.open({
         viewport: { width: 1000, height: 800 },
         reducedMotion: 'reduce',
         locale: 'en-US',
@@ -87,11 +82,12 @@ export async function startDemo(mounts?: Mounts): Promise<Demo> {
           await page.screenshot({ path: file, fullPage: true, animations: 'disabled' });
           return file;
         },
+        saved: (act) => engine.saved(page, act),
         close: () => context.close(),
       };
     },
     close: async () => {
-      await browser.close();
+      await engine.close();
       await server.close();
     },
   };

@@ -82,22 +82,40 @@ function pathsOf(content: string): readonly PdfPath[] {
   return paths;
 }
 
-/** The pages of a PDF as Chromium prints them: streams deflated, no object streams around pages. */
-export function readPdf(file: Buffer): readonly PdfPage[] {
-  const text = file.toString('latin1');
+/** Every object of a PDF by its number: those that stand in it, and those inside object streams. */
+function objectsOf(text: string): ReadonlyMap<string, string> {
   const objects = new Map(
     [...text.matchAll(/(?:^|\n)(\d+) 0 obj\b([\s\S]*?)\bendobj/g)].map(([, id, body]) => [
       id ?? '',
       body ?? '',
     ]),
   );
-  const streamOf = (id: string): string => {
-    const [dictionary = '', rest = ''] = (objects.get(id) ?? '').split(/\bstream\r?\n/);
-    const data = Buffer.from(rest.slice(0, rest.lastIndexOf('endstream')), 'latin1');
-    const size = Number(/\/Length (\d+)/.exec(dictionary)?.[1] ?? data.length);
-    const raw = data.subarray(0, size);
-    return (dictionary.includes('FlateDecode') ? inflateSync(raw) : raw).toString('latin1');
-  };
+  for (const body of [...objects.values()]) {
+    if (!/\/Type \/ObjStm\b/.test(body)) continue;
+    const content = streamOf(body, objects);
+    const first = Number(/\/First (\d+)/.exec(body)?.[1] ?? 0);
+    const heads = [...content.slice(0, first).matchAll(/(\d+) (\d+)/g)];
+    heads.forEach(([, id = '', from = ''], index) => {
+      const to = heads[index + 1]?.[2];
+      const end = to === undefined ? content.length : first + Number(to);
+      objects.set(id, content.slice(first + Number(from), end));
+    });
+  }
+  return objects;
+}
+
+function streamOf(body: string, objects: ReadonlyMap<string, string>): string {
+  const [dictionary = '', rest = ''] = body.split(/\bstream\r?\n([\s\S]*)/);
+  const data = Buffer.from(rest.slice(0, rest.lastIndexOf('endstream')), 'latin1');
+  const [, length = '', elsewhere] = /\/Length (\d+)( 0 R)?/.exec(dictionary) ?? [];
+  const size = Number(elsewhere === undefined ? length : objects.get(length));
+  const raw = data.subarray(0, size);
+  return (dictionary.includes('FlateDecode') ? inflateSync(raw) : raw).toString('latin1');
+}
+
+/** The pages of a PDF as Chromium and Firefox print them: streams are deflated, if anything. */
+export function readPdf(file: Buffer): readonly PdfPage[] {
+  const objects = objectsOf(file.toString('latin1'));
   return [...objects.values()]
     .filter((body) => /\/Type \/Page\b(?!s)/.test(body))
     .map((body) => {
@@ -108,7 +126,7 @@ export function readPdf(file: Buffer): readonly PdfPage[] {
       return {
         width: Number(width),
         height: Number(height),
-        paths: pathsOf(ids.map(streamOf).join('\n')),
+        paths: pathsOf(ids.map((id) => streamOf(objects.get(id) ?? '', objects)).join('\n')),
       };
     });
 }

@@ -1,11 +1,13 @@
-import { EighthsError, type LengthInput, length } from '@eighths/core';
+import { EighthsError, type LengthInput, length, squareRoot } from '@eighths/core';
 import { describe, expect, it } from 'vitest';
 import {
+  booleanField,
   checkFields,
   choiceField,
   countField,
   lengthField,
   missing,
+  rationalField,
   type Sign,
 } from '../../../packages/core/src/plan/field.js';
 
@@ -146,6 +148,47 @@ describe('the fields of a spec', () => {
       code: 'missing-field',
       field: 'rounds',
       message: 'The field “rounds” is needed.',
+    });
+  });
+});
+
+describe('a step of a grid', () => {
+  it('may be any fraction', () => {
+    expect(rationalField(length('1/7'), 'grid').toString()).toBe('1/7');
+  });
+
+  it('holds no root', () => {
+    const error = refusal(() => rationalField(squareRoot(2), 'grid'));
+    expect([error.code, error.field]).toEqual(['length-with-root', 'grid']);
+    expect(error.values).toEqual({ value: squareRoot(2) });
+    expect(error.message).toBe('A length without a root is needed here, such as 3 1/2, not √2.');
+  });
+});
+
+describe('yes or no', () => {
+  it.each([true, false])('is %s', (answer) => {
+    expect(booleanField(answer, 'outer')).toBe(answer);
+  });
+
+  it.each(['true', 1, null])('is not %j', (answer) => {
+    const error = refusal(() => booleanField(answer as never, 'outer'));
+    expect([error.code, error.field]).toEqual(['wrong-kind', 'outer']);
+    expect(error.values).toEqual({ expected: 'true or false' });
+    expect(error.message).toBe('True or false is needed here, without quotes.');
+  });
+});
+
+describe('what is no count', () => {
+  // A number stays one, so that a page can write it in its language; what is none is told as a text.
+  it.each([
+    [2.5, 2.5],
+    ['4', '4'],
+    [null, 'null'],
+  ])('%j is told as %j', (input, value) => {
+    expect(refusal(() => countField(input as never, 'count', 1, 9)).values).toEqual({
+      value,
+      least: 1,
+      most: 9,
     });
   });
 });

@@ -1,7 +1,13 @@
 import { EighthsError, length, SIDES, type SizeInput } from '@eighths/core';
 import { describe, expect, it } from 'vitest';
 import { notice } from '../../../packages/core/src/plan/notice.js';
-import { opposite, perSide, runsAcross, turnSide } from '../../../packages/core/src/plan/side.js';
+import {
+  opposite,
+  outward,
+  perSide,
+  runsAcross,
+  turnSide,
+} from '../../../packages/core/src/plan/side.js';
 import { sizeField } from '../../../packages/core/src/plan/size.js';
 
 describe('the sides of a block', () => {
@@ -29,6 +35,10 @@ describe('the sides of a block', () => {
   ] as const)('%s lies opposite %s; that it runs across is %s', (side, other, across) => {
     expect(opposite(side)).toBe(other);
     expect(runsAcross(side)).toBe(across);
+  });
+
+  it('lie left and top where x and y begin', () => {
+    expect(SIDES.map(outward)).toEqual([-1, 1, 1, -1]);
   });
 
   it('have each its own value', () => {

@@ -118,6 +118,11 @@ describe('ruler and mat', () => {
     ]);
   });
 
+  it('say nothing where they are just large enough', () => {
+    const { warnings } = trimTools(block, { ruler: '10 1/4', mat: '11 1/4' });
+    expect(warnings).toEqual([]);
+  });
+
   it('are not needed where nothing is trimmed', () => {
     const { ruler, mat } = trimTools(logCabin({ rounds: 2, center: 2, log: 1 }));
     expect([ruler.sign(), mat.sign()]).toEqual([0, 0]);

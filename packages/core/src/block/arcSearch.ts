@@ -1,3 +1,4 @@
+import { entryAt } from '../plan/entryAt.js';
 import {
   type ArcCorner,
   type ArcEnd,
@@ -143,7 +144,7 @@ function boundingPath(
     for (const [index, stop] of stops.entries()) {
       let least = limit;
       for (const one of stop.from) {
-        const value = before[one] ?? limit;
+        const value = entryAt(before, one);
         if (value >= least) continue;
         least = value;
         origin[index] = one;
@@ -155,14 +156,14 @@ function boundingPath(
   }
 
   let at = stops.length - 1;
-  const bound = before[at] ?? limit;
+  const bound = entryAt(before, at);
   if (bound >= limit) return undefined;
   const path: Path & { wide: number[]; narrow: number[] } = { wide: [], narrow: [], bound };
   for (const origin of layers.reverse()) {
-    const came = origin[at] ?? 0;
-    const [one, next] = [stops[came], stops[at]];
-    path.wide.unshift((next?.a ?? 0) - (one?.a ?? 0));
-    path.narrow.unshift((next?.b ?? 0) - (one?.b ?? 0));
+    const came = entryAt(origin, at);
+    const [one, next] = [entryAt(stops, came), entryAt(stops, at)];
+    path.wide.unshift(next.a - one.a);
+    path.narrow.unshift(next.b - one.b);
     at = came;
   }
   return path;
@@ -178,7 +179,7 @@ export function cornersOfPath(
   return wide.map((w, index) => {
     const corner = arcCorner(x, y, end);
     x += w;
-    y += narrow[index] ?? 0;
+    y += entryAt(narrow, index);
     return corner;
   });
 }

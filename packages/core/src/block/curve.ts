@@ -1,5 +1,6 @@
 import { fail } from '../errors/error.js';
-import { type Length, length } from '../length/length.js';
+import type { Length } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import { SIDES, type Side, turnSide } from '../plan/side.js';
 import {
   type CurveCircle,
@@ -118,7 +119,7 @@ export function logCabinCurve(plan: LogCabin): LogCabinCurve {
   }
   const side = plan.finished.width;
   const reach = reaches(plan, wide);
-  const narrowEnd = reach.at(-1)?.narrow ?? length(0);
+  const narrowEnd = entryAt(reach, reach.length - 1).narrow;
   // As if the wide sides were right and bottom: first the corners up to the right, from the outside.
   const right = reach.map(({ wide: out, narrow: up }, round) => ({
     round,

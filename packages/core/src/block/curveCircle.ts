@@ -1,3 +1,5 @@
+import { entryAt } from '../plan/entryAt.js';
+
 /** A point in inches. */
 export interface CurvePoint {
   readonly x: number;
@@ -85,7 +87,7 @@ export function leastSquaresCircle(points: readonly CurvePoint[]): CurveCircle |
     const [mu, mv] = [mean(slopes.map(({ u }) => u)), mean(slopes.map(({ v }) => v))];
     let [uu, uv, vv, du, dv] = [0, 0, 0, 0, 0];
     for (const [index, slope] of slopes.entries()) {
-      const [u, v, off] = [slope.u - mu, slope.v - mv, deviations[index] ?? 0];
+      const [u, v, off] = [slope.u - mu, slope.v - mv, entryAt(deviations, index)];
       uu += u * u;
       uv += u * v;
       vv += v * v;

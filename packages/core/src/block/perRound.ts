@@ -1,4 +1,5 @@
 import { fail } from '../errors/error.js';
+import { entryAt } from '../plan/entryAt.js';
 import type { PerRound } from './spec.js';
 
 /** A value for each round, by the round's index from 0. */
@@ -30,9 +31,5 @@ export function eachRound<Input, Value>(
     );
   }
   const values = Array.from(input, (entry, index) => read(entry, `${field}[${index}]`));
-  return (index) => {
-    const value = values[index];
-    if (value === undefined) throw new RangeError(`There is no round ${index + 1}.`);
-    return value;
-  };
+  return (index) => entryAt(values, index);
 }

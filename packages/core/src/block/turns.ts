@@ -1,4 +1,5 @@
 import { fail } from '../errors/error.js';
+import { entryAt } from '../plan/entryAt.js';
 import { choiceField, countField } from '../plan/field.js';
 
 /** A traditional way of turning log cabin blocks in a quilt; `circles` is for curved blocks. */
@@ -32,7 +33,7 @@ export const BLOCK_SETTINGS: readonly BlockSetting[] = [
 
 const MOST_BLOCKS = 100;
 
-const quarters = (turns: number): QuarterTurns => ([0, 1, 2, 3] as const)[turns & 3] ?? 0;
+const quarters = (turns: number): QuarterTurns => entryAt([0, 1, 2, 3] as const, turns & 3);
 
 /** Dark halves turned to the middle of each four blocks. */
 const towardMiddle = (row: number, column: number): number =>

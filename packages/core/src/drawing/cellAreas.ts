@@ -1,4 +1,5 @@
 import { type Length, length, squareRoot } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import type { Cell } from '../quilt/layout/plan.js';
 import type { BlockFace } from './blockFace.js';
 import type { Area, Point } from './drawing.js';
@@ -13,13 +14,12 @@ export const polygon = (fabric: string, points: readonly Point[]): Area => ({
   points,
 });
 
-const origin = point(length(0), length(0));
 const one = length(1);
 const diagonal = squareRoot('1/2');
 
 /** Where the block's own corner lies: its upper left one is 0, and they go round clockwise. */
 const ownCorner = ({ corners, turn }: Cell, index: number): Point =>
-  corners[(turn + index) & 3] ?? origin;
+  entryAt(corners, (turn + index) & 3);
 
 /** One inch from a point toward another, along a side or at 45 degrees. */
 function inchToward(from: Point, to: Point): Point {

@@ -2,6 +2,7 @@ import type { Place } from '../block/places.js';
 import { placementsOf } from '../fabric/placements.js';
 import type { CuttingPlan, Strip, StripEnd } from '../fabric/plan.js';
 import { type Length, length } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import { countField } from '../plan/field.js';
 import { notice } from '../plan/notice.js';
 import type { Drawing, Shape } from './drawing.js';
@@ -141,8 +142,7 @@ function drawStrip(
 export function drawCuttingPlan(plan: CuttingPlan, options: CuttingDrawingOptions = {}): Drawing {
   const rows = foldedRows(plan);
   const number = countField(options.row ?? 1, 'row', 1, rows.length);
-  const row = rows[number - 1];
-  if (row === undefined) throw new RangeError(`There is no row ${number}.`);
+  const row = entryAt(rows, number - 1);
   const { width } = plan;
   const numberOf = (piece: number): number => options.numbers?.[piece] ?? piece + 1;
   const zero = length(0);

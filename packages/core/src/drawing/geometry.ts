@@ -1,3 +1,4 @@
+import { entryAt } from '../plan/entryAt.js';
 import type { Point } from './drawing.js';
 
 /** Coordinates in inches, for the screen and the printer: from here on numbers are approximate. */
@@ -60,7 +61,7 @@ export function hatch(polygon: readonly Dot[], angle: number, gap: number): stri
     level += gap
   ) {
     const hits = polygon.flatMap((start, index) => {
-      const end = polygon[(index + 1) % polygon.length] ?? start;
+      const end = entryAt(polygon, (index + 1) % polygon.length);
       const [from, to] = [across(start), across(end)];
       if (from < level === to < level) return [];
       const share = (level - from) / (to - from);

@@ -1,5 +1,6 @@
 import { formatLength } from '../length/format.js';
 import type { Length } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import { outward, perSide, runsAcross, type Side } from '../plan/side.js';
 import type { Area, Dimension, Drawing, DrawingWord, Label, Scale, Shape } from './drawing.js';
 import {
@@ -96,7 +97,7 @@ function paintDimension({ from, to, away, row, measure, word }: Dimension, ink: 
   const ends = [from, to].map(dotAt);
   const places = ends.map(({ x, y }) => (across ? x : y));
   const onLine = places.map((along) => dot(along));
-  const extensions = ends.map((end, index) => pathThrough([end, onLine[index] ?? end]));
+  const extensions = ends.map((end, index) => pathThrough([end, entryAt(onLine, index)]));
 
   const figures = ink.write(measure);
   const words = word === undefined ? figures : `${ink.word(word)} ${figures}`;

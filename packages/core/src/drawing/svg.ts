@@ -1,3 +1,4 @@
+import { entryAt } from '../plan/entryAt.js';
 import type { Drawing } from './drawing.js';
 import { pathLooks, TINTS, textColor } from './look.js';
 import type { Mark, PathMark, TextMark } from './marks.js';
@@ -51,7 +52,7 @@ export function svgText({ name, attributes: values, content = [] }: SvgNode): st
 const rounded = (value: number): number => Math.round(value * 1000) / 1000;
 
 function pathNode({ role, d, tint }: PathMark): SvgNode {
-  const fill = tint === undefined ? {} : { fill: TINTS[tint % TINTS.length] ?? 'none' };
+  const fill = tint === undefined ? {} : { fill: entryAt(TINTS, tint % TINTS.length) };
   return { name: 'path', attributes: { class: role, ...pathLooks[role], ...fill, d } };
 }
 

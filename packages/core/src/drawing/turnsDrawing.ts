@@ -4,6 +4,7 @@ import type { BlockTurns } from '../block/turns.js';
 import { firstWideSide } from '../block/wideCorner.js';
 import { fail } from '../errors/error.js';
 import { type Length, length } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import { notice } from '../plan/notice.js';
 import { SIDES } from '../plan/side.js';
 import { blockParts, fabricsOf } from './blockParts.js';
@@ -84,7 +85,7 @@ export function drawBlockTurns(plan: LogCabin, turns: BlockTurns): Drawing {
     row.flatMap((turn, across) => {
       const [x, y] = [width.times(across), width.times(down)];
       return [
-        ...(parts[turn] ?? []).map(({ fabric, place }) => fabricArea(fabric, moved(place, x, y))),
+        ...entryAt(parts, turn).map(({ fabric, place }) => fabricArea(fabric, moved(place, x, y))),
         area('outline', moved(block, x, y)),
       ];
     }),

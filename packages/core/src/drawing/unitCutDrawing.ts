@@ -1,7 +1,8 @@
 import type { Hand } from '../block/trimCuts.js';
 import { type Length, length } from '../length/length.js';
-import { choiceField, countField, missing } from '../plan/field.js';
-import type { UnitCut, UnitPlan } from '../unit/plan.js';
+import { entryAt } from '../plan/entryAt.js';
+import { choiceField, countField } from '../plan/field.js';
+import type { StripCuts, UnitCut, UnitPlan } from '../unit/plan.js';
 import { inWords } from '../unit/say.js';
 import type { Drawing, Line, LineRole, Point, Shape } from './drawing.js';
 import { dotAt } from './geometry.js';
@@ -88,7 +89,7 @@ function sewing(plan: UnitPlan, cut: UnitCut, corners: Corners): readonly Line[]
 /** Whether the triangles of a unit need their slanted edge to fall from left to right. */
 function isFalling({ patches }: UnitPlan): boolean {
   const edges = patches.flatMap(({ points }) =>
-    points.map((start, index) => [start, points[(index + 1) % points.length] ?? start] as const),
+    points.map((start, index) => [start, entryAt(points, (index + 1) % points.length)] as const),
   );
   // Of a right triangle, whichever way it is turned, only the long edge slants.
   const slant = edges
@@ -123,9 +124,7 @@ function cutting(plan: UnitPlan, cut: UnitCut, corners: Corners): readonly Line[
 }
 
 /** A strip's end with its first cuts: by turns where the shapes are turned, else all parallel. */
-function stripCutting(plan: UnitPlan, shown: Length, hand: Hand): readonly Line[] {
-  const { strip } = plan;
-  if (strip === undefined) return [];
+function stripCutting(strip: StripCuts, shown: Length, hand: Hand): readonly Line[] {
   const { first, step, width, rulerLine, perStrip } = strip;
   const turned = step.compareTo(rulerLine) < 0;
   const lines: Line[] = [];
@@ -160,8 +159,7 @@ function stripCutting(plan: UnitPlan, shown: Length, hand: Hand): readonly Line[
 export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {}): Drawing {
   const hand = choiceField(options.hand ?? 'right', 'hand', hands);
   const place = countField(options.cut ?? 1, 'cut', 1, plan.cuts.length);
-  const cut = plan.cuts[place - 1];
-  if (cut === undefined) missing('cut');
+  const cut = entryAt(plan.cuts, place - 1);
   const { width: full, height, fabric, count } = cut;
   // A strip of a set is not cut by itself: the set is, once it is sewn.
   const own = plan.strip?.width.equals(height) ? plan.strip : undefined;
@@ -180,7 +178,7 @@ export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {})
     { kind: 'area', role: 'outline', points: outline },
   ];
   if (!isStrip) shapes.push(...sewing(plan, cut, corners), ...cutting(plan, cut, corners));
-  if (strip !== undefined) shapes.push(...stripCutting(plan, width, hand));
+  if (strip !== undefined) shapes.push(...stripCutting(strip, width, hand));
   shapes.push({
     kind: 'dimension',
     from: isStrip ? topRight : bottomLeft,

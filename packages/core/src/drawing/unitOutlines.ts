@@ -1,4 +1,5 @@
 import { type Length, length } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import type { UnitPatch, UnitPlan } from '../unit/plan.js';
 import type { UnitPoint } from '../unit/point.js';
 import type { Point } from './drawing.js';
@@ -15,11 +16,11 @@ const nearly = (value: number): Length => length(Math.round(value * 1e6)).divide
 const sideOfLine = (start: Dot, end: Dot, { x, y }: Dot): number =>
   (end.x - start.x) * (y - start.y) - (end.y - start.y) * (x - start.x);
 
-const next = <Item>(items: readonly Item[], index: number): Item | undefined =>
-  items[(index + 1) % items.length];
+const next = <Item>(items: readonly Item[], index: number): Item =>
+  entryAt(items, (index + 1) % items.length);
 
 const edges = (dots: readonly Dot[]): readonly (readonly [Dot, Dot])[] =>
-  dots.map((start, index) => [start, next(dots, index) ?? start]);
+  dots.map((start, index) => [start, next(dots, index)]);
 
 /** The dots clockwise, as they are seen. */
 function clockwise(dots: readonly Dot[]): readonly Dot[] {
@@ -51,7 +52,7 @@ export function grown(outline: readonly Dot[], by: number): readonly Dot[] {
     ] as const;
   });
   return sides.map(([start, end], index) => {
-    const [a, b] = sides.at(index - 1) ?? [start, end];
+    const [a, b] = entryAt(sides, (index + sides.length - 1) % sides.length);
     const u = { x: b.x - a.x, y: b.y - a.y };
     const v = { x: end.x - start.x, y: end.y - start.y };
     const cross = u.x * v.y - u.y * v.x;
@@ -77,9 +78,8 @@ export function dotsWithArc(
   if (arc === undefined) return dots;
   const center = dotAt(arc.center);
   const radius = arc.radius.toNumber();
-  const angle = (dot: Dot | undefined): number =>
-    Math.atan2((dot?.y ?? 0) - center.y, (dot?.x ?? 0) - center.x);
-  const from = angle(dots[arc.from]);
+  const angle = ({ x, y }: Dot): number => Math.atan2(y - center.y, x - center.x);
+  const from = angle(entryAt(dots, arc.from));
   const to = angle(next(dots, arc.from));
   const between = Array.from({ length: parts - 1 }, (_, index) => {
     const turn = from + ((to - from) * (index + 1)) / parts;

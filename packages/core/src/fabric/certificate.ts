@@ -1,4 +1,5 @@
 import type { Length, LengthInput } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import type { CuttingMethod } from './spec.js';
 import type { Bound } from './stock/bound.js';
 import type { StripGroup } from './stripGroups.js';
@@ -62,7 +63,7 @@ export const certificateOf = (
   searched: boolean,
 ): BoundCertificate => ({
   pieces: lengths.flatMap(({ pieces }) => pieces),
-  prices: lengths.flatMap(({ pieces }, i) => pieces.map(() => prices[i] ?? 0)),
+  prices: lengths.flatMap(({ pieces }, i) => pieces.map(() => entryAt(prices, i))),
   most,
   strips: strips + (searched ? 1 : 0),
   searched,

@@ -1,4 +1,5 @@
 import { type Length, length } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import type { Piece } from '../plan/piece.js';
 import type { CertificateCheck, CertifiedPlan } from './certificate.js';
 import { readCutting } from './readCutting.js';
@@ -74,15 +75,15 @@ function stripsNeeded(width: Length, priced: readonly Priced[]): number {
   // Piece by piece: the greatest price of pieces within each room, up to a whole strip.
   const dearest = new Array<number>(capacity + 1).fill(0);
   priced.forEach(({ piece, price }, i) => {
-    const size = sizes[i] ?? 0;
+    const size = entryAt(sizes, i);
     const copies = Math.min(piece.count, Math.floor(capacity / size));
     for (let copy = 0; copy < copies; copy += 1) {
       for (let room = capacity; room >= size; room -= 1) {
-        dearest[room] = Math.max(dearest[room] ?? 0, (dearest[room - size] ?? 0) + price);
+        dearest[room] = Math.max(entryAt(dearest, room), entryAt(dearest, room - size) + price);
       }
     }
   });
-  const most = dearest[capacity] ?? 0;
+  const most = entryAt(dearest, capacity);
   const total = priced.reduce((sum, { piece, price }) => sum + piece.count * price, 0);
   return most === 0 ? 0 : Math.ceil(total / most);
 }

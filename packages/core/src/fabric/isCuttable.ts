@@ -1,4 +1,5 @@
 import { type Length, length } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import type { Placement } from './placements.js';
 
 /** Where a piece begins and ends, down the fabric or across it. */
@@ -16,7 +17,7 @@ export function isCuttable(placements: readonly Placement[], cuts: number): bool
     if (pieces.length <= 1) return true;
     if (left === 0) return false;
     // The last cut frees pieces of a row: another would be needed where one is lower than the row.
-    if (left === 1 && pieces.some(({ height }) => !height.equals(pieces[0]?.height ?? 0)))
+    if (left === 1 && pieces.some(({ height }) => !height.equals(entryAt(pieces, 0).height)))
       return false;
     const spanOf = (cuts - left) % 2 === 0 ? spans.down : spans.across;
     const inOrder = pieces

@@ -1,4 +1,5 @@
 import { type Length, length } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import { notice } from '../plan/notice.js';
 import { type BoundCertificate, certificateOf } from './certificate.js';
 import { placementsOf } from './placements.js';
@@ -23,7 +24,7 @@ export function plainPlan(task: CuttingTask, planned: readonly PlannedStrips[]):
     certificateOf(group, cutting.bound, cutting.searched),
   );
   const lowerBound = sum(
-    planned.map(({ group }, i) => group.width.times(certificate[i]?.strips ?? 0)),
+    planned.map(({ group }, i) => group.width.times(entryAt(certificate, i).strips)),
   );
   return planOf(task, 'plain', strips, lowerBound, certificate);
 }
@@ -63,7 +64,7 @@ const sum = (lengths: readonly Length[]): Length =>
 const stripsOf = (fabric: Length, { group, cutting }: PlannedStrips): Strip[] =>
   cutting.runs.map(({ pattern, times }) => {
     const cuts = group.lengths.flatMap((same, i) => {
-      const count = pattern[i] ?? 0;
+      const count = entryAt(pattern, i);
       return count === 0 ? [] : [{ length: same.length, count, pieces: same.pieces }];
     });
     const end = fabric.minus(sum(cuts.map((cut) => cut.length.times(cut.count))));

@@ -1,3 +1,5 @@
+import { entryAt } from './entryAt.js';
+
 /** A side of a block as it faces the person. */
 export type Side = 'top' | 'right' | 'bottom' | 'left';
 
@@ -9,7 +11,7 @@ export const SIDES: readonly [Side, Side, Side, Side] = ['top', 'right', 'bottom
 
 /** The side where `side` comes to lie when the block is turned clockwise by quarter turns. */
 export const turnSide = (side: Side, quarterTurns: number): Side =>
-  SIDES[(SIDES.indexOf(side) + quarterTurns) & 3] ?? side;
+  entryAt(SIDES, (SIDES.indexOf(side) + quarterTurns) & 3);
 
 export const opposite = (side: Side): Side => turnSide(side, 2);
 

@@ -1,10 +1,11 @@
+import { entryAt } from '../plan/entryAt.js';
 import type { BiasEdges, UnitPatch } from './plan.js';
 import type { UnitPoint } from './point.js';
 
 type Edge = readonly [UnitPoint, UnitPoint];
 
 const edgesOf = (points: readonly UnitPoint[]): readonly Edge[] =>
-  points.map((start, index) => [start, points[(index + 1) % points.length] ?? start]);
+  points.map((start, index) => [start, entryAt(points, (index + 1) % points.length)]);
 
 /** Whether a point lies on the line through an edge. */
 function onLine({ x, y }: UnitPoint, [start, end]: Edge): boolean {

@@ -58,8 +58,8 @@ function patchesOf(size: Size, rises: boolean): readonly UnitPatch[] {
 }
 
 function trimOf(size: Size, rises: boolean, seam: Length, trimTo: Size): readonly TrimMark[] {
-  const [start, end] = seamEnds(size, rises).map((point) => moved(point, seam));
-  if (start === undefined || end === undefined) return [];
+  const [from, to] = seamEnds(size, rises);
+  const [start, end] = [moved(from, seam), moved(to, seam)];
   const slant = { across: size.width, down: rises ? size.height.negated() : size.height };
   return [
     lineAcross('seam', start, slant, trimTo),

@@ -1,4 +1,5 @@
 import { type Length, type LengthInput, length } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 
 /** A point of a unit in inches from its top left corner: `x` to the right, `y` down. */
 export interface UnitPoint {
@@ -31,7 +32,7 @@ export const moved = ({ x, y }: UnitPoint, by: Length): UnitPoint => ({
 export function polygonArea(points: readonly UnitPoint[]): Length {
   let doubled = length(0);
   for (const [index, { x, y }] of points.entries()) {
-    const next = points[(index + 1) % points.length] ?? { x, y };
+    const next = entryAt(points, (index + 1) % points.length);
     doubled = doubled.plus(x.times(next.y)).minus(next.x.times(y));
   }
   const area = doubled.dividedBy(2);

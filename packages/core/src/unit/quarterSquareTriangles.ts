@@ -1,4 +1,5 @@
 import type { Length, LengthInput } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import type { Step } from '../plan/notice.js';
 import type { Size } from '../plan/size.js';
 import { quarterSquareAllowance } from './allowances.js';
@@ -60,7 +61,7 @@ function hourglass(side: Length): readonly UnitPatch[] {
   const corners = [at(0, 0), at(side, 0), at(side, side), at(0, side)];
   return corners.map((corner, index) => ({
     fabric: index % 2 === 0 ? 'light' : 'dark',
-    points: [corner, corners[(index + 1) % 4] ?? corner, middle],
+    points: [corner, entryAt(corners, (index + 1) % 4), middle],
     grain: 'straight',
   }));
 }

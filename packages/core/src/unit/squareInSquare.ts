@@ -1,5 +1,6 @@
 import { fail } from '../errors/error.js';
 import { type Length, type LengthInput, length, squareRoot } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import { countField, lengthField, missing } from '../plan/field.js';
 import { halfSquareAllowance } from './allowances.js';
 import { assemble, type ExactCut, squareCut } from './assemble.js';
@@ -102,12 +103,12 @@ function patchesOf(
   let points = corners;
   for (let round = rounds; round > 0; round -= 1) {
     const middles = corners.map((corner, index) =>
-      midpoint(corner, corners[(index + 1) % 4] ?? corner),
+      midpoint(corner, entryAt(corners, (index + 1) % 4)),
     );
     if (round === rounds) points = middles;
     const grain = (rounds - round) % 2 === 0 ? 'straight' : 'diagonal';
     for (const [index, corner] of corners.entries()) {
-      const ends = [middles[index] ?? corner, middles[(index + 3) % 4] ?? corner];
+      const ends = [entryAt(middles, index), entryAt(middles, (index + 3) % 4)];
       patches.unshift({ fabric: partOf(round), points: [corner, ...ends], grain });
     }
     corners = middles;
@@ -171,7 +172,7 @@ export function squareInSquare(spec: SquareInSquareSpec): SquareInSquare {
   const flips = method === 'stitch-and-flip';
   const count = countField(spec.rounds ?? 1, 'rounds', 1, flips ? 1 : MOST_ROUNDS);
   const sides = sidesOf(spec, basics, count);
-  const side = sides[count] ?? length(0);
+  const side = entryAt(sides, count);
   const finished = { width: side, height: side };
   const trimTo = withSeams(finished, seam);
   const rounds = sides.slice(1).map((after, index) => ({
@@ -187,7 +188,7 @@ export function squareInSquare(spec: SquareInSquareSpec): SquareInSquare {
     trimTo,
     trim: trimOf(points, seam, trimTo.width),
     patches,
-    narrowest: sides[0] ?? side,
+    narrowest: entryAt(sides, 0),
     sewnFirst: flips,
     seams: 4 * count,
     trims: count,

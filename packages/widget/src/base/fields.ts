@@ -145,7 +145,13 @@ export const wordField = <Field extends string>(
   context: FormContext<Field>,
 ): TemplateResult => textField(field, options, context);
 
-/** One of a few words, all of them in sight. */
+/** Nothing is sent anywhere: Enter would load the page anew. */
+const stay = (event: Event): void => event.preventDefault();
+
+/**
+ * One of a few words, all of them in sight. Their form is there for Chromium (seen in 156): a shadow root
+ * keeps every radio button that is taken out of it, with all that it stood among, but a form does not.
+ */
 export function choiceField(
   field: string,
   label: string,
@@ -162,17 +168,19 @@ export function choiceField(
   }
   return html`<fieldset class="field choice" part="field">
     <legend .textContent=${label}></legend>
-    ${choices.map(
-      ([value, words]) => html`<label class="option">
-        <input
-          type="radio"
-          name=${field}
-          value=${value}
-          .checked=${value === chosen}
-          @change=${(event: Event) => choose(typedIn(event))}
-        />${text(words, '')}</label
-      >`,
-    )}
+    <form autocomplete="off" @submit=${stay}>
+      ${choices.map(
+        ([value, words]) => html`<label class="option">
+          <input
+            type="radio"
+            name=${field}
+            value=${value}
+            .checked=${value === chosen}
+            @change=${(event: Event) => choose(typedIn(event))}
+          />${text(words, '')}</label
+        >`,
+      )}
+    </form>
   </fieldset>`;
 }
 

@@ -1,10 +1,12 @@
 import { css } from 'lit';
+import { selectLooks } from './selectLooks.js';
 
 /** What the fabric element shows besides: the lists of pieces and fabric, and fabric folded onto rows. */
 export const fabricLooks = css`
+  ${selectLooks}
   .piece {
     display: grid;
-    grid-template-columns: 2em 0.7fr 1fr 1fr 1.1fr 1.1fr auto;
+    grid-template-columns: 2em 0.6fr 0.9fr 0.9fr 1fr 1.4fr auto;
     gap: 0 0.75em;
     align-items: start;
   }
@@ -35,17 +37,6 @@ export const fabricLooks = css`
   :not(.piece) + .piece button,
   .piece:first-child button {
     margin-top: 2.3em;
-  }
-  select {
-    width: 100%;
-    min-height: 2.2em;
-    border: 0;
-    border-bottom: 1px solid;
-    border-radius: 0;
-    background: var(--paper);
-    color: inherit;
-    font: inherit;
-    font-size: 1.25em;
   }
   .rows {
     display: grid;

@@ -1,7 +1,9 @@
 import { css } from 'lit';
+import { selectLooks } from './selectLooks.js';
 
 /** What stands below a log cabin block: panels that fold out, side by side where there is room. */
 export const logCabinLooks = css`
+  ${selectLooks}
   .panel {
     margin: 0;
   }
@@ -47,17 +49,6 @@ export const logCabinLooks = css`
   .contents .fields .select {
     grid-column: auto;
     padding: 0;
-  }
-  select {
-    width: 100%;
-    min-height: 2.2em;
-    border: 0;
-    border-bottom: 1px solid;
-    border-radius: 0;
-    background: var(--paper);
-    color: inherit;
-    font: inherit;
-    font-size: 1.25em;
   }
   .order {
     padding-inline-start: 1.4em;
@@ -154,6 +145,11 @@ export const logCabinLooks = css`
     }
     .contents .fields .select {
       grid-column: 1 / -1;
+    }
+  }
+  @container (max-width: 17em) {
+    .fits .link {
+      white-space: normal;
     }
   }
   @container (min-width: 40em) {

@@ -99,6 +99,9 @@ export const looks = css`
   .fabric-name span {
     min-width: 0;
   }
+  .note {
+    overflow-wrap: anywhere;
+  }
 
   .headline {
     margin-bottom: 0.5em;
@@ -216,6 +219,9 @@ export const looks = css`
   .choice legend {
     width: 100%;
   }
+  .choice form {
+    display: contents;
+  }
   .controls .choice legend {
     float: left;
     width: auto;
@@ -295,7 +301,8 @@ export const looks = css`
   }
   th,
   td {
-    padding: 0.35em 0.75em 0.35em 0;
+    padding-block: 0.35em;
+    padding-inline: 0 0.75em;
     border-top: 1px solid var(--hair);
     font-weight: inherit;
     vertical-align: baseline;
@@ -356,7 +363,8 @@ export const looks = css`
     list-style: none;
   }
   .warnings li {
-    padding: 0.35em 0 0.35em 0.9em;
+    padding-block: 0.35em;
+    padding-inline: 0.9em 0;
     border-inline-start: 3px solid var(--accent);
     margin-bottom: 0.4em;
   }

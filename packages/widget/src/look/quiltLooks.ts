@@ -1,7 +1,9 @@
 import { css } from 'lit';
+import { selectLooks } from './selectLooks.js';
 
 /** What the quilt element shows besides: a pattern in the order of a printed one. */
 export const quiltLooks = css`
+  ${selectLooks}
   h3,
   h4 {
     font-weight: 600;
@@ -30,17 +32,6 @@ export const quiltLooks = css`
   .select {
     grid-column: 1 / -1;
     padding-bottom: 0.5em;
-  }
-  select {
-    width: 100%;
-    min-height: 2.2em;
-    border: 0;
-    border-bottom: 1px solid;
-    border-radius: 0;
-    background: var(--paper);
-    color: inherit;
-    font: inherit;
-    font-size: 1.25em;
   }
   .capital::first-letter {
     text-transform: capitalize;
@@ -249,6 +240,8 @@ export const quiltLooks = css`
     .cuts td .number {
       white-space: nowrap;
     }
+    .buy th,
+    .buy td,
     .kits-table th,
     .kits-table td {
       padding-inline-end: 0.3em;
@@ -263,6 +256,12 @@ export const quiltLooks = css`
     }
     .kits-table td.figure {
       font-size: 0.9375em;
+    }
+  }
+  /* Beside the drawing there is less room than below it. */
+  @container (min-width: 52em) and (max-width: 66em) {
+    .buy .price {
+      white-space: normal;
     }
   }
   @container (min-width: 52em) {

@@ -1,21 +1,12 @@
 import { css } from 'lit';
+import { selectLooks } from './selectLooks.js';
 
 /** What the unit element shows besides: a list of units, the steps, and methods side by side. */
 export const unitLooks = css`
+  ${selectLooks}
   .select {
     grid-column: 1 / -1;
     padding-bottom: 0.5em;
-  }
-  select {
-    width: 100%;
-    min-height: 2.2em;
-    border: 0;
-    border-bottom: 1px solid;
-    border-radius: 0;
-    background: var(--paper);
-    color: inherit;
-    font: inherit;
-    font-size: 1.25em;
   }
   a {
     display: inline-block;

@@ -299,9 +299,13 @@ export class EighthsQuilt extends EighthsElement<QuiltField, QuiltPlan, QuiltMod
               : made === undefined
                 ? voice.say('recipeFault')
                 : voice.say('stale'),
-      // What is wrong is said elsewhere, and nothing is at work on it.
-      kitting:
-        (settings?.people ?? '') !== '' && this.#kits === undefined && model?.faults.size === 0,
+      kitsStanding:
+        (settings?.people ?? '') === ''
+          ? voice.say('kitsNone')
+          : // What is wrong is said at its input, and nothing is at work on it.
+            model?.faults.size === 0
+            ? voice.say('kitsWorking')
+            : '',
     });
     return this.frame(contents, voice);
   }

@@ -24,8 +24,8 @@ export interface PatternSheet {
   readonly faults: readonly (readonly [path: string, error: EighthsError])[];
   /** How what is shown stands to what was asked; empty where it is the answer. */
   readonly standing: string;
-  /** Whether kits are asked for and not there. */
-  readonly kitting: boolean;
+  /** What is said in the place of kits that are not there. */
+  readonly kitsStanding: string;
 }
 
 /** Nothing of a recipe is markup: path and sentence are texts. */
@@ -45,13 +45,13 @@ function warnings({ plan, voice, recipe }: Shown): TemplateResult | typeof nothi
   </ul>`;
 }
 
-function kitsPart({ shown, form, voice, kitting }: PatternSheet): TemplateResult | typeof nothing {
+function kitsPart(sheet: PatternSheet): TemplateResult | typeof nothing {
+  const { shown, form, voice, kitsStanding } = sheet;
   if (shown === undefined || (form === undefined && shown.kits === undefined)) return nothing;
   const { kits } = shown;
-  const waiting = voice.say(kitting ? 'kitsWorking' : 'kitsNone');
   const contents = () =>
     html`${form === undefined ? nothing : kitsForm(form)}
-    ${kits === undefined ? html`<p class="kits-none" .textContent=${waiting}></p>` : kitsAnswer(kits, shown)}`;
+    ${kits === undefined ? html`<p class="kits-none" .textContent=${kitsStanding}></p>` : kitsAnswer(kits, shown)}`;
   const title = html`<span .textContent=${voice.say('kits')}></span>`;
   return html`<section class="wide part">${folded('kits', title, contents, shown)}</section>`;
 }

@@ -1,5 +1,6 @@
 import { fail } from '../../errors/error.js';
 import { type Length, type LengthInput, length } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import { checkFields, missing } from '../../plan/field.js';
 import { notice, type Step, type Warning } from '../../plan/notice.js';
 import type { Piece, PieceInput } from '../../plan/piece.js';
@@ -103,8 +104,8 @@ export function joinStrips(spec: JoinSpec): JoinedLengths {
   const runs = [...widths.values()].map((places) => runOf(usable, pieces, places, join, seam));
   const joins = runs.flatMap((run, at) => joinsOf(usable, pieces, run, at));
   const atCuts = joins.filter(({ run, piece, from }) => {
-    const half = runs[run]?.joinUses.dividedBy(2) ?? length(0);
-    const rest = pieces[piece]?.length.minus(from) ?? length(0);
+    const half = entryAt(runs, run).joinUses.dividedBy(2);
+    const rest = entryAt(pieces, piece).length.minus(from);
     return from.compareTo(half) < 0 || rest.compareTo(half) < 0;
   }).length;
   return {
@@ -136,8 +137,8 @@ function runOf(
   join: Join,
   seam: Length,
 ): JoinedRun {
-  const members = places.flatMap((at) => pieces[at] ?? []);
-  const width = members[0]?.width ?? length(0);
+  const members = places.map((at) => entryAt(pieces, at));
+  const width = entryAt(members, 0).width;
   const uses = joinUses(join, width, seam);
   const total = members.reduce((sum, each) => sum.plus(each.length.times(each.count)), length(0));
   const count = stripsFor(total, usable, uses);
@@ -177,8 +178,7 @@ function joinsOf(
   const joins: StripJoin[] = [];
   let begins = length(0);
   for (const piece of places) {
-    const each = pieces[piece];
-    if (each === undefined) continue;
+    const each = entryAt(pieces, piece);
     const ends = begins.plus(each.length.times(each.count));
     while (joins.length < count - 1) {
       const at = shows.times(joins.length + 1).plus(uses.dividedBy(2));
@@ -199,15 +199,14 @@ function stepsOf(
   seam: Length,
 ): readonly Step<JoinStepCode>[] {
   const joined = notice(joinSentences, `join-${join}`, { strips: count, width, seam, total });
-  const whole = places.length === 1 && pieces[places[0] ?? -1]?.count === 1;
+  const whole = places.length === 1 && entryAt(pieces, entryAt(places, 0)).count === 1;
   return [
     ...(count > 1 ? [{ ...joined, code: `join-${join}` } as const] : []),
-    ...(whole ? [] : places).flatMap((at): Step<JoinStepCode>[] => {
-      const piece = pieces[at];
-      if (piece === undefined) return [];
+    ...(whole ? [] : places).map((at): Step<JoinStepCode> => {
+      const piece = entryAt(pieces, at);
       const code = piece.count === 1 ? 'cut-length-one' : 'cut-length-several';
       const { length: long, count: copies } = piece;
-      return [{ ...notice(joinSentences, code, { count: copies, length: long }), code }];
+      return { ...notice(joinSentences, code, { count: copies, length: long }), code };
     }),
   ];
 }

@@ -1,4 +1,5 @@
 import type { LengthInput } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import { checkFields, countField, missing } from '../../plan/field.js';
 import { notice, type Step, type Warning } from '../../plan/notice.js';
 import type { Piece, PieceInput } from '../../plan/piece.js';
@@ -79,11 +80,11 @@ export function cutFromHand(spec: CutFromHandSpec): CutFromHand {
   const packed = packOnHand(fabrics, pieces, effort);
   const uncut = uncutPieces(pieces, packed);
   const complete = uncut.length === 0;
-  const rest = pieces.map((piece, i) => ({ ...piece, count: packed.left[i] ?? 0 }));
+  const rest = pieces.map((piece, i) => ({ ...piece, count: entryAt(packed.left, i) }));
   return {
     pieces,
     rectangles: packed.rectangles,
-    cut: pieces.map(({ count }, i) => count - (packed.left[i] ?? 0)),
+    cut: pieces.map(({ count }, i) => count - entryAt(packed.left, i)),
     missing: uncut,
     complete,
     proven: packed.leastLeft,

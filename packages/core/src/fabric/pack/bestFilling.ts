@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { dot } from '../stock/stock.js';
 import type { Weighing } from './bounds.js';
@@ -38,11 +39,11 @@ export function bestFilling(
     improved = false;
     for (const [at, item] of items.entries()) {
       const rule: Rule | undefined = chosen;
-      if (rule === undefined || (left[at] ?? 0) === 0) continue;
+      if (rule === undefined || entryAt(left, at) === 0) continue;
       const order = [at, ...rule.order.filter((other) => other !== at)];
       const most = Math.min(
         MOST_CAP,
-        left[at] ?? 0,
+        entryAt(left, at),
         Math.floor(Math.max(sheet.width, sheet.height) / Math.min(item.width, item.height)),
       );
       for (let cap = 0; cap <= most; cap += 1) {

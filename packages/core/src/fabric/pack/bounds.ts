@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { dot } from '../stock/stock.js';
 import { fitsIn, type Item, type Sheet } from './rectangles.js';
@@ -27,7 +28,7 @@ export function weigh(
   };
   const best = table(envelope, items, worths, effort);
   // Without a table no area is worth more than that of the piece that is worth most for its area.
-  const dearest = Math.max(0, ...worths.map((worth, i) => worth / areaOf(items[i])));
+  const dearest = Math.max(0, ...worths.map((worth, i) => worth / areaOf(entryAt(items, i))));
   return {
     worths,
     table: best,
@@ -41,7 +42,7 @@ export function weigh(
 /** More than floating point loses, so that a bound is never too low. */
 const ROUNDING = 1e-6;
 
-const areaOf = (item: Item | undefined): number => (item?.width ?? 1) * (item?.height ?? 1);
+const areaOf = ({ width, height }: Item): number => width * height;
 
 /** Pieces weighed by their area. */
 export const byArea = (
@@ -67,7 +68,7 @@ export function byCount(
 export const fewestSheets = (weighed: readonly Weighing[], counts: readonly number[]): number =>
   Math.max(
     ...weighed.map(({ worths, most }) =>
-      Math.ceil(dot(worths, counts) / Math.max(1, most[0] ?? 1)),
+      Math.ceil(dot(worths, counts) / Math.max(1, entryAt(most, 0))),
     ),
   );
 
@@ -81,7 +82,7 @@ export const mostSets = (
     ...weighed
       .filter(({ worths }) => dot(worths, oneSet) > 0)
       .map(({ worths, most }) => {
-        const all = sheets.reduce((sum, { count }, i) => sum + count * (most[i] ?? 0), 0);
+        const all = sheets.reduce((sum, { count }, i) => sum + count * entryAt(most, i), 0);
         return Math.floor(all / dot(worths, oneSet));
       }),
   );

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import type { Layout } from './layout.js';
 import {
@@ -43,17 +44,17 @@ export function exactPacking(
     if (selections > MOST_SELECTIONS) return undefined;
   }
   const digits = Array.from({ length: selections }, (_, s) =>
-    items.map(({ count }, i) => Math.floor(s / (bases[i] ?? 1)) % (count + 1)),
+    items.map(({ count }, i) => Math.floor(s / entryAt(bases, i)) % (count + 1)),
   );
   const within = (part: number, whole: number): boolean => {
     effort.spend(items.length);
-    const all = digits[whole] ?? [];
-    return (digits[part] ?? []).every((count, i) => count <= (all[i] ?? 0));
+    const all = entryAt(digits, whole);
+    return entryAt(digits, part).every((count, i) => count <= entryAt(all, i));
   };
 
   const boxes: Box[][] = Array.from({ length: selections }, () => []);
   const offer = (to: number, box: Box): void => {
-    const known = boxes[to] ?? [];
+    const known = entryAt(boxes, to);
     effort.spend(known.length + sheets.length);
     const fits = sheets.some((sheet) => holds(sheet, box));
     if (!fits || known.some((other) => holds(box, other))) return;
@@ -67,8 +68,8 @@ export function exactPacking(
     }
     for (let part = 1; 2 * part <= s; part += 1) {
       if (!within(part, s)) continue;
-      for (const one of boxes[part] ?? []) {
-        for (const other of boxes[s - part] ?? []) {
+      for (const one of entryAt(boxes, part)) {
+        for (const other of entryAt(boxes, s - part)) {
           offer(s, beside('across', one, other));
           offer(s, beside('down', one, other));
         }
@@ -78,7 +79,7 @@ export function exactPacking(
   }
 
   const areas = digits.map((counts) =>
-    counts.reduce((sum, count, i) => sum + count * area(items[i]), 0),
+    counts.reduce((sum, count, i) => sum + count * area(entryAt(items, i)), 0),
   );
   /** By selection: the packing of so many sheets that gives it. */
   let reached = new Map<number, readonly (readonly [number, Box])[]>([[0, []]]);
@@ -95,9 +96,9 @@ export function exactPacking(
         for (const { s, box } of fitting) {
           const after = before + s;
           if (more.has(after) || !within(s, selections - 1 - before)) continue;
-          more.set(after, [...sofar, [index, box]]);
-          if ((areas[after] ?? 0) > (areas[best] ?? 0))
-            [best, packing] = [after, more.get(after) ?? []];
+          const all = [...sofar, [index, box]] as const;
+          more.set(after, all);
+          if (entryAt(areas, after) > entryAt(areas, best)) [best, packing] = [after, all];
         }
         if (!effort.allows(0)) return undefined;
       }
@@ -105,12 +106,11 @@ export function exactPacking(
       reached = more;
     }
   }
-  return packing.flatMap(([index, box]) => {
-    const sheet = sheets[index];
-    if (sheet === undefined) return [];
+  return packing.map(([index, box]) => {
+    const sheet = entryAt(sheets, index);
     const parts = partsOf(box, items);
     const row = cutInto('across', { width: sheet.width, height: parts.height }, [parts]);
-    return [{ sheet: index, count: 1, parts: cutInto('down', sheet, [row]) }];
+    return { sheet: index, count: 1, parts: cutInto('down', sheet, [row]) };
   });
 }
 
@@ -119,7 +119,7 @@ type Extent = Pick<Box, 'width' | 'height'>;
 const holds = (outer: Extent, inner: Extent): boolean =>
   inner.width <= outer.width && inner.height <= outer.height;
 
-const area = (item: Item | undefined): number => (item?.width ?? 0) * (item?.height ?? 0);
+const area = ({ width, height }: Item): number => width * height;
 
 const beside = (along: Along, one: Box, other: Box): Box =>
   along === 'across'
@@ -145,6 +145,5 @@ function partsOf(box: Box, items: readonly Item[]): Parts {
       box.of.map((each) => partsOf(each, items)),
     );
   }
-  const item = items[box.item];
-  return item === undefined ? { kind: 'left', width, height } : grid(item, box.item, box.turned);
+  return grid(entryAt(items, box.item), box.item, box.turned);
 }

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import {
   type Along,
@@ -55,9 +56,9 @@ export function fill(
     effort.spend(STEPS + items.length + open.length);
     if (rule.table && table !== undefined) {
       const { parts: whole, counts } = table.best(at.width, at.height);
-      if (counts.every((count, i) => count <= (remaining[i] ?? 0))) {
+      if (counts.every((count, i) => count <= entryAt(remaining, i))) {
         counts.forEach((count, i) => {
-          remaining[i] = (remaining[i] ?? 0) - count;
+          remaining[i] = entryAt(remaining, i) - count;
         });
         at.filled = whole;
         continue;
@@ -65,7 +66,7 @@ export function fill(
     }
     const block = firstFit(at, items, remaining, order, rule.grow, caps);
     if (block?.kind !== 'pieces') continue;
-    remaining[block.item] = (remaining[block.item] ?? 0) - block.columns * block.rows;
+    remaining[block.item] = entryAt(remaining, block.item) - block.columns * block.rows;
     if (caps.delete(block.item)) {
       order.splice(order.indexOf(block.item), 1);
       order.push(block.item);
@@ -89,7 +90,7 @@ export function fill(
       if (each.width > 0 && each.height > 0) open.push(each);
     }
   }
-  const counts = left.map((count, i) => count - (remaining[i] ?? 0));
+  const counts = left.map((count, i) => count - entryAt(remaining, i));
   return { parts: closed(root), counts };
 }
 
@@ -114,7 +115,7 @@ function firstFit(
 ): Parts | undefined {
   for (const at of order) {
     const item = items[at];
-    const left = remaining[at] ?? 0;
+    const left = entryAt(remaining, at);
     if (item === undefined || left === 0) continue;
     const most = caps.get(at) ?? Number.POSITIVE_INFINITY;
     let best: Parts | undefined;

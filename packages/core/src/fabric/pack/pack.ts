@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import { Effort } from '../stock/effort.js';
 import { dot } from '../stock/stock.js';
 import { bestFilling } from './bestFilling.js';
@@ -28,7 +29,7 @@ export function pack(sheets: readonly Sheet[], items: readonly Item[], steps: nu
   const needed = items.map((item) =>
     sheets.some((sheet) => fitsIn(item, sheet)) ? item.count : 0,
   );
-  const fitting = items.map((item, i) => ({ ...item, count: needed[i] ?? 0 }));
+  const fitting = items.map((item, i) => ({ ...item, count: entryAt(needed, i) }));
   const weighed = byArea(sheets, fitting, new Effort(steps / 3));
   const { worths: areas } = weighed;
   const oneSize = sheets.length === 1;
@@ -41,16 +42,16 @@ export function pack(sheets: readonly Sheet[], items: readonly Item[], steps: nu
         items.map(() => 0),
         parts,
       ).forEach((each, i) => {
-        cut[i] = (cut[i] ?? 0) + count * each;
+        cut[i] = entryAt(cut, i) + count * each;
       });
     }
-    return items.map(({ count }, i) => count - (cut[i] ?? 0));
+    return items.map(({ count }, i) => count - entryAt(cut, i));
   };
   const unfit = dot(
     areas,
-    items.map(({ count }, i) => count - (needed[i] ?? 0)),
+    items.map(({ count }, i) => count - entryAt(needed, i)),
   );
-  const holds = sheets.reduce((sum, { count }, i) => sum + count * (weighed.most[i] ?? 0), 0);
+  const holds = sheets.reduce((sum, { count }, i) => sum + count * entryAt(weighed.most, i), 0);
   const leastArea = unfit + Math.max(0, dot(areas, needed) - holds);
   const score = (layouts: readonly Layout[]): readonly number[] => [
     dot(areas, leftOf(layouts)),
@@ -97,12 +98,12 @@ export function pack(sheets: readonly Sheet[], items: readonly Item[], steps: nu
 /** Whether one list of numbers comes before another: the first difference decides. */
 function before(one: readonly number[], other: readonly number[]): boolean {
   const at = one.findIndex((value, i) => value !== other[i]);
-  return at >= 0 && (one[at] ?? 0) < (other[at] ?? 0);
+  return at >= 0 && entryAt(one, at) < entryAt(other, at);
 }
 
 /** The small sheets first, and the great ones first. */
 function sheetOrders(sheets: readonly Sheet[]): readonly (readonly number[])[] {
-  const area = (at: number): number => (sheets[at]?.width ?? 0) * (sheets[at]?.height ?? 0);
+  const area = (at: number): number => entryAt(sheets, at).width * entryAt(sheets, at).height;
   const upward = sheets.map((_, at) => at).sort((a, b) => area(a) - area(b));
   return sheets.length > 1 ? [upward, [...upward].reverse()] : [upward];
 }
@@ -129,19 +130,19 @@ function sheetBySheet(
   const layouts: Layout[] = [];
   let left: readonly number[] = items.map(({ count }) => count);
   for (const index of order) {
-    const sheet = sheets[index];
-    let remaining = sheet?.count ?? 0;
-    while (sheet !== undefined && remaining > 0 && left.some((count) => count > 0)) {
+    const sheet = entryAt(sheets, index);
+    let remaining = sheet.count;
+    while (remaining > 0 && left.some((count) => count > 0)) {
       const { parts, counts } = bestFilling(sheet, items, left, weighed, greed, effort);
       if (parts.kind === 'left') break;
       const times = Math.min(
         remaining,
         ...left.map((each, i) =>
-          (counts[i] ?? 0) > 0 ? Math.floor(each / (counts[i] ?? 1)) : remaining,
+          entryAt(counts, i) > 0 ? Math.floor(each / entryAt(counts, i)) : remaining,
         ),
       );
       layouts.push({ sheet: index, count: times, parts });
-      left = left.map((each, i) => each - times * (counts[i] ?? 0));
+      left = left.map((each, i) => each - times * entryAt(counts, i));
       remaining -= times;
     }
   }

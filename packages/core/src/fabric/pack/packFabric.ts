@@ -1,4 +1,5 @@
 import { type Length, length } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import type { Step } from '../../plan/notice.js';
 import type { Piece } from '../../plan/piece.js';
 import type { Placement } from '../placements.js';
@@ -69,12 +70,12 @@ export function unitsOf(rectangles: readonly FabricRectangle[], pieces: readonly
       count,
     })),
     items: pieces.map((piece, i) => ({
-      width: sizes[2 * i] ?? 1,
-      height: sizes[2 * i + 1] ?? 1,
+      width: entryAt(sizes, 2 * i),
+      height: entryAt(sizes, 2 * i + 1),
       count: piece.count,
       turnable: mayTurn(piece),
     })),
-    unit: sides[0]?.dividedBy(sizes[0] ?? 1) ?? length(1),
+    unit: entryAt(sides, 0).dividedBy(entryAt(sizes, 0)),
   };
 }
 
@@ -88,13 +89,13 @@ export function packFabric(
   const { layouts, ...packing } = pack(sheets, items, effort);
   return {
     ...packing,
-    rectangles: layouts.flatMap(({ sheet, count, parts }) => {
-      const rectangle = rectangles[sheet];
-      if (rectangle === undefined) return [];
-      const cut = { ...rectangle, count };
-      return [
-        { ...cut, ...placed(cut, items, unit, parts), steps: packSteps(cut, items, unit, parts) },
-      ];
+    rectangles: layouts.map(({ sheet, count, parts }) => {
+      const cut = { ...entryAt(rectangles, sheet), count };
+      return {
+        ...cut,
+        ...placed(cut, items, unit, parts),
+        steps: packSteps(cut, items, unit, parts),
+      };
     }),
   };
 }
@@ -117,9 +118,7 @@ function placed(rectangle: FabricRectangle, items: readonly Item[], unit: Length
   };
   const visit = (part: Parts, x: number, y: number): void => {
     if (part.kind === 'pieces') {
-      const item = items[part.item];
-      if (item === undefined) return;
-      const size = lying(item, part.turned);
+      const size = lying(entryAt(items, part.item), part.turned);
       const extent = { width: unit.times(size.width), height: unit.times(size.height) };
       for (let row = 0; row < part.rows; row += 1) {
         for (let column = 0; column < part.columns; column += 1) {

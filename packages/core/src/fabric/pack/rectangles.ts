@@ -1,3 +1,5 @@
+import { entryAt } from '../../plan/entryAt.js';
+
 /** A size of pieces to pack, in whole units. */
 export interface Item {
   /** Across. */
@@ -133,7 +135,7 @@ function grown(
 /** Adds to `counts` how many of each item a rectangle gives. */
 export function countInto(counts: number[], part: Parts): number[] {
   if (part.kind === 'pieces') {
-    counts[part.item] = (counts[part.item] ?? 0) + part.columns * part.rows;
+    counts[part.item] = entryAt(counts, part.item) + part.columns * part.rows;
   } else if (part.kind === 'cut') {
     for (const each of part.parts) countInto(counts, each);
   }

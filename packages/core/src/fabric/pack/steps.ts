@@ -1,5 +1,6 @@
 import { fillSentence, type SentenceValue, type SentenceValues } from '../../errors/sentence.js';
 import type { Length } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import type { Step } from '../../plan/notice.js';
 import { type Item, lying, type Parts } from './rectangles.js';
 import { type PackStepCode, packSentences } from './sentences.js';
@@ -19,10 +20,9 @@ export function packSteps(
         ? { width, height }
         : { width: unit.times(part.width), height: unit.times(part.height) };
     if (part.kind === 'pieces') {
-      const item = items[part.item];
       const pieces = part.columns * part.rows;
-      if (item === undefined || pieces === 1) return;
-      const lies = lying(item, part.turned);
+      if (pieces === 1) return;
+      const lies = lying(entryAt(items, part.item), part.turned);
       const [across, down] = [unit.times(lies.width), unit.times(lies.height)];
       steps.push(step('cut-pieces', { ...size, count: pieces, across, down }));
     } else if (part.kind === 'cut') {

@@ -1,4 +1,6 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
+import { valueAt } from '../stock/values.js';
 import type { Filling } from './rectangles.js';
 import {
   countInto,
@@ -35,7 +37,7 @@ export function table(
   effort: Effort,
 ): Table | undefined {
   const shapes = items.flatMap((item, at) =>
-    item.count > 0 && (worths[at] ?? 0) > 0
+    item.count > 0 && entryAt(worths, at) > 0
       ? turnsOf(item).map((turned) => ({ at, turned, ...lying(item, turned) }))
       : [],
   );
@@ -60,9 +62,9 @@ export function table(
   const worth = new Float64Array(columns * rows);
   const choice = new Int32Array(columns * rows).fill(-1);
   for (let c = 1; c < columns; c += 1) {
-    const x = xs.places[c] ?? 0;
+    const x = entryAt(xs.places, c);
     for (let r = 1; r < rows; r += 1) {
-      const y = ys.places[r] ?? 0;
+      const y = entryAt(ys.places, r);
       const here = c * rows + r;
       let best = 0;
       let chosen = -1;
@@ -70,15 +72,15 @@ export function table(
         if (value > best) [best, chosen] = [value, what];
       };
       shapes.forEach(({ at, width, height }, s) => {
-        if (width <= x && height <= y) offer(worths[at] ?? 0, s);
+        if (width <= x && height <= y) offer(entryAt(worths, at), s);
       });
-      for (let k = 1; 2 * (xs.places[k] ?? x) <= x; k += 1) {
-        const other = xs.below[x - (xs.places[k] ?? 0)] ?? 0;
-        offer((worth[k * rows + r] ?? 0) + (worth[other * rows + r] ?? 0), shapes.length + k);
+      for (let k = 1; 2 * entryAt(xs.places, k) <= x; k += 1) {
+        const other = entryAt(xs.below, x - entryAt(xs.places, k));
+        offer(valueAt(worth, k * rows + r) + valueAt(worth, other * rows + r), shapes.length + k);
       }
-      for (let k = 1; 2 * (ys.places[k] ?? y) <= y; k += 1) {
-        const other = ys.below[y - (ys.places[k] ?? 0)] ?? 0;
-        const value = (worth[c * rows + k] ?? 0) + (worth[c * rows + other] ?? 0);
+      for (let k = 1; 2 * entryAt(ys.places, k) <= y; k += 1) {
+        const other = entryAt(ys.below, y - entryAt(ys.places, k));
+        const value = valueAt(worth, c * rows + k) + valueAt(worth, c * rows + other);
         offer(value, shapes.length + columns + k);
       }
       worth[here] = best;
@@ -87,9 +89,9 @@ export function table(
   }
 
   const at = (width: number, height: number): number =>
-    (xs.below[width] ?? 0) * rows + (ys.below[height] ?? 0);
+    entryAt(xs.below, width) * rows + entryAt(ys.below, height);
   const parts = (width: number, height: number): Parts => {
-    const chosen = choice[at(width, height)] ?? -1;
+    const chosen = entryAt(choice, at(width, height));
     const size = { width, height };
     if (chosen < 0) return { kind: 'left', ...size };
     const shape = shapes[chosen];
@@ -101,15 +103,15 @@ export function table(
       return cutInto('down', size, [row]);
     }
     if (chosen < shapes.length + columns) {
-      const x = xs.places[chosen - shapes.length] ?? 0;
+      const x = entryAt(xs.places, chosen - shapes.length);
       return cutInto('across', size, [parts(x, height), parts(width - x, height)]);
     }
-    const y = ys.places[chosen - shapes.length - columns] ?? 0;
+    const y = entryAt(ys.places, chosen - shapes.length - columns);
     return cutInto('down', size, [parts(width, y), parts(width, height - y)]);
   };
   const known = new Map<number, Filling>();
   return {
-    worth: (width, height) => worth[at(width, height)] ?? 0,
+    worth: (width, height) => valueAt(worth, at(width, height)),
     best(width, height) {
       const key = width * (sheet.height + 1) + height;
       const before = known.get(key);

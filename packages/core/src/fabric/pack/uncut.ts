@@ -1,4 +1,5 @@
 import { type Length, length } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import type { Piece } from '../../plan/piece.js';
 import type { Packing } from './pack.js';
 
@@ -14,7 +15,7 @@ export const uncutPieces = (
   { left }: Pick<Packing, 'left'>,
 ): readonly UncutPiece[] =>
   pieces.flatMap((piece, at) => {
-    const count = left[at] ?? 0;
+    const count = entryAt(left, at);
     return count > 0 ? [{ ...piece, piece: at, count }] : [];
   });
 

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from './effort.js';
 import { bestPattern } from './knapsack.js';
 import { type Pattern, type Run, type Stock, timesWithin, without } from './stock.js';
@@ -10,7 +11,7 @@ function repeatedly(
   const runs: Run[] = [];
   let left = demands;
   for (let longest = 0; longest < demands.length; ) {
-    if ((left[longest] ?? 0) === 0) {
+    if (entryAt(left, longest) === 0) {
       longest += 1;
       continue;
     }
@@ -26,7 +27,7 @@ function repeatedly(
 function firstFitPattern({ capacity, sizes }: Stock, left: readonly number[]): Pattern {
   let room = capacity;
   return sizes.map((size, i) => {
-    const count = Math.min(left[i] ?? 0, Math.floor(room / size));
+    const count = Math.min(entryAt(left, i), Math.floor(room / size));
     room -= count * size;
     return count;
   });
@@ -38,7 +39,7 @@ export const firstFit = (stock: Stock): Run[] =>
 /** Into each strip the longest piece that is left, and beside it whatever is worth most. */
 export const fill = (stock: Stock, values: readonly number[], effort: Effort): Run[] =>
   repeatedly(stock.demands, (left, longest) => {
-    const capacity = stock.capacity - (stock.sizes[longest] ?? 0);
+    const capacity = stock.capacity - entryAt(stock.sizes, longest);
     const demands = left.map((count, i) => (i === longest ? count - 1 : count));
     const beside = bestPattern({ ...stock, capacity, demands }, values, effort);
     if (beside === undefined) return firstFitPattern(stock, left);

@@ -1,5 +1,7 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from './effort.js';
 import type { Pattern, Stock } from './stock.js';
+import { type Values, valueAt } from './values.js';
 
 /** One layer of the table: a size, taken so many copies at a time, once or as often as it fits. */
 interface Layer {
@@ -11,7 +13,7 @@ interface Layer {
 /** The most valuable patterns of strips of every length up to a whole strip. */
 export interface Filled {
   /** The value by the length. */
-  readonly best: Float64Array;
+  readonly best: Values;
   readonly patternOf: (length: number) => Pattern;
 }
 
@@ -45,15 +47,15 @@ export function filled(
   const taken = new Uint16Array(cells);
   layers.forEach(({ item, copies, repeats }, layer) => {
     const row = layer * (capacity + 1);
-    const long = copies * (sizes[item] ?? 0);
-    const gain = copies * (values[item] ?? 0);
+    const long = copies * entryAt(sizes, item);
+    const gain = copies * entryAt(values, item);
     // Upward, what a shorter strip took of this layer counts too; downward it does not.
     const step = repeats ? 1 : -1;
     for (let room = repeats ? long : capacity; room >= long && room <= capacity; room += step) {
-      const worth = (best[room - long] ?? 0) + gain;
-      if (worth <= (best[room] ?? 0)) continue;
+      const worth = valueAt(best, room - long) + gain;
+      if (worth <= valueAt(best, room)) continue;
       best[room] = worth;
-      taken[row + room] = repeats ? (taken[row + room - long] ?? 0) + 1 : copies;
+      taken[row + room] = repeats ? entryAt(taken, row + room - long) + 1 : copies;
     }
   });
 
@@ -61,10 +63,10 @@ export function filled(
     const pattern = sizes.map(() => 0);
     let room = length;
     for (let layer = layers.length - 1; layer >= 0; layer -= 1) {
-      const item = layers[layer]?.item ?? 0;
-      const count = taken[layer * (capacity + 1) + room] ?? 0;
-      pattern[item] = (pattern[item] ?? 0) + count;
-      room -= count * (sizes[item] ?? 0);
+      const item = entryAt(layers, layer).item;
+      const count = entryAt(taken, layer * (capacity + 1) + room);
+      pattern[item] = entryAt(pattern, item) + count;
+      room -= count * entryAt(sizes, item);
     }
     return pattern;
   };
@@ -79,8 +81,8 @@ function layersOf({ capacity, sizes, demands }: Stock, values: readonly number[]
   const layers: Layer[] = [];
   sizes.forEach((size, item) => {
     const fit = Math.floor(capacity / size);
-    const demand = demands[item] ?? 0;
-    if ((values[item] ?? 0) <= 0 || fit === 0) return;
+    const demand = entryAt(demands, item);
+    if (entryAt(values, item) <= 0 || fit === 0) return;
     if (demand >= fit) {
       layers.push({ item, copies: 1, repeats: true });
       return;

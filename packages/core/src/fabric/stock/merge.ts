@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from './effort.js';
 import type { Pattern, Run, Stock } from './stock.js';
 
@@ -31,7 +32,7 @@ function inFewer(stock: Stock, group: readonly Run[], effort: Effort): Run[] | u
   for (const { pattern, times } of group) {
     strips += times;
     for (let i = 0; i < pieces.length; i += 1) {
-      pieces[i] = (pieces[i] ?? 0) + times * (pattern[i] ?? 0);
+      pieces[i] = entryAt(pieces, i) + times * entryAt(pattern, i);
     }
   }
   effort.spend(sizes.length);
@@ -43,7 +44,7 @@ function inFewer(stock: Stock, group: readonly Run[], effort: Effort): Run[] | u
     const times = strips - rest;
     const pattern = split({ ...stock, demands: pieces }, times, rest, effort);
     if (pattern === undefined) continue;
-    const other = pieces.map((count, i) => (count - times * (pattern[i] ?? 0)) / rest);
+    const other = pieces.map((count, i) => (count - times * entryAt(pattern, i)) / rest);
     return [
       { pattern, times },
       { pattern: other, times: rest },
@@ -63,7 +64,7 @@ function split(
     effort.spend(1);
     const size = sizes[item];
     if (size === undefined) return [];
-    let count = demands[item] ?? 0;
+    let count = entryAt(demands, item);
     for (let each = 0; count >= 0 && each * size <= room; each += 1, count -= times) {
       const taken = (count / rest) * size;
       if (count % rest !== 0 || taken > otherRoom) continue;

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import { dot, type Run, type Stock, stripsIn } from './stock.js';
 
 /**
@@ -14,7 +15,7 @@ function costs({ capacity, sizes }: Stock, runs: readonly Run[]): readonly numbe
 export function preferred(stock: Stock, a: readonly Run[], b: readonly Run[]): readonly Run[] {
   const [first, second] = [costs(stock, a), costs(stock, b)];
   for (const [i, cost] of first.entries()) {
-    const difference = cost - (second[i] ?? 0);
+    const difference = cost - entryAt(second, i);
     if (difference !== 0) return difference < 0 ? a : b;
   }
   return a;

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from './effort.js';
 import { bestPattern } from './knapsack.js';
 import { Simplex, TINY } from './simplex.js';
@@ -28,7 +29,7 @@ export function* relaxation(
 ): Generator<void, Relaxation> {
   const { capacity, sizes, demands } = stock;
   const simplex = new Simplex(demands, (i) =>
-    Math.max(1, Math.min(demands[i] ?? 0, Math.floor(capacity / (sizes[i] ?? 1)))),
+    Math.max(1, Math.min(entryAt(demands, i), Math.floor(capacity / entryAt(sizes, i)))),
   );
   while (effort.allows(0)) {
     effort.spend(sizes.length * (sizes.length + pool.length));

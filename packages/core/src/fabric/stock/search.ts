@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Bound } from './bound.js';
 import type { Effort } from './effort.js';
 import { dot, type Pattern, type Run, type Stock, without } from './stock.js';
@@ -64,10 +65,10 @@ function patternsWith(
         found.push({ pattern: [...counts], loss: most - price });
       return;
     }
-    const fit = Math.min(left[item] ?? 0, Math.floor(room / size));
+    const fit = Math.min(entryAt(left, item), Math.floor(room / size));
     for (let count = fit; count >= (item === longest ? 1 : 0); count -= 1) {
       counts[item] = count;
-      extend(item + 1, room - count * size, price + count * (prices[item] ?? 0));
+      extend(item + 1, room - count * size, price + count * entryAt(prices, item));
     }
     counts[item] = 0;
   };

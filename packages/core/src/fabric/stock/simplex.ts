@@ -1,4 +1,6 @@
+import { entryAt } from '../../plan/entryAt.js';
 import { dot, type Pattern } from './stock.js';
+import { valueAt } from './values.js';
 
 /** Below this a floating-point number counts as nothing. */
 export const TINY = 1e-9;
@@ -44,7 +46,7 @@ export class Simplex {
 
   get cost(): number {
     return this.#amounts.reduce(
-      (sum, amount, row) => sum + amount * (this.#columns[row]?.cost ?? 0),
+      (sum, amount, row) => sum + amount * entryAt(this.#columns, row).cost,
       0,
     );
   }
@@ -52,7 +54,7 @@ export class Simplex {
   /** The patterns in use and how many strips of each. */
   get parts(): { readonly pattern: Pattern; readonly amount: number }[] {
     return this.#columns.flatMap(({ counts, cost }, row) => {
-      const amount = this.#amounts[row] ?? 0;
+      const amount = entryAt(this.#amounts, row);
       return cost === 1 && amount > TINY ? [{ pattern: counts, amount }] : [];
     });
   }
@@ -77,32 +79,33 @@ export class Simplex {
   use(column: Column): void {
     const change = this.#inverse.map((row) => {
       let sum = 0;
-      for (let i = 0; i < row.length; i += 1) sum += (row[i] ?? 0) * (column.counts[i] ?? 0);
+      for (let i = 0; i < row.length; i += 1) sum += valueAt(row, i) * entryAt(column.counts, i);
       return sum;
     });
     let leaving = -1;
     let least = Number.POSITIVE_INFINITY;
     change.forEach((rate, row) => {
       if (rate < TINY) return;
-      const ratio = (this.#amounts[row] ?? 0) / rate;
+      const ratio = entryAt(this.#amounts, row) / rate;
       if (ratio < least) [least, leaving] = [ratio, row];
     });
     const pivotRow = this.#inverse[leaving];
-    const pivot = change[leaving] ?? 0;
     if (pivotRow === undefined) return;
+    const pivot = entryAt(change, leaving);
 
-    for (let i = 0; i < pivotRow.length; i += 1) pivotRow[i] = (pivotRow[i] ?? 0) / pivot;
+    for (let i = 0; i < pivotRow.length; i += 1) pivotRow[i] = valueAt(pivotRow, i) / pivot;
     this.#inverse.forEach((row, index) => {
-      const rate = change[index] ?? 0;
+      const rate = entryAt(change, index);
       if (index === leaving || rate === 0) return;
-      for (let i = 0; i < row.length; i += 1) row[i] = (row[i] ?? 0) - rate * (pivotRow[i] ?? 0);
-      this.#amounts[index] = Math.max(0, (this.#amounts[index] ?? 0) - rate * least);
+      for (let i = 0; i < row.length; i += 1)
+        row[i] = valueAt(row, i) - rate * valueAt(pivotRow, i);
+      this.#amounts[index] = Math.max(0, entryAt(this.#amounts, index) - rate * least);
     });
     this.#amounts[leaving] = least;
     this.#columns[leaving] = column;
     const gain = column.cost - dot(this.duals, column.counts);
     this.duals.forEach((dual, i) => {
-      this.duals[i] = dual + gain * (pivotRow[i] ?? 0);
+      this.duals[i] = dual + gain * valueAt(pivotRow, i);
     });
   }
 }

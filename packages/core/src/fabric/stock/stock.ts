@@ -1,3 +1,5 @@
+import { entryAt } from '../../plan/entryAt.js';
+
 /**
  * One strip width's problem in whole units: cut every size as often as it is needed from strips of
  * one length, and use few strips. (In the literature: one-dimensional cutting stock.)
@@ -33,12 +35,12 @@ export const stripsIn = (runs: readonly Run[]): number =>
 export function timesWithin(pattern: Pattern, left: readonly number[]): number {
   let times = Number.POSITIVE_INFINITY;
   for (let i = 0; i < pattern.length; i += 1) {
-    const count = pattern[i] ?? 0;
-    if (count > 0) times = Math.min(times, Math.floor((left[i] ?? 0) / count));
+    const count = entryAt(pattern, i);
+    if (count > 0) times = Math.min(times, Math.floor(entryAt(left, i) / count));
   }
   return times;
 }
 
 /** What is left to cut after some strips of a pattern; never less than nothing. */
 export const without = (left: readonly number[], pattern: Pattern, times: number): number[] =>
-  left.map((count, i) => Math.max(0, count - times * (pattern[i] ?? 0)));
+  left.map((count, i) => Math.max(0, count - times * entryAt(pattern, i)));

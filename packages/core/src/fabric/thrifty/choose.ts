@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { TINY } from '../stock/simplex.js';
 
@@ -19,9 +20,9 @@ export function choose(
 ): readonly number[] | 'none' | 'unknown' {
   /** The greatest worth a unit of height can have from a level on. */
   const rates = ways.map(({ worths }) => {
-    const rate = heights.map((unit, level) => (worths[level] ?? 0) / unit);
+    const rate = heights.map((unit, level) => entryAt(worths, level) / unit);
     for (let level = rate.length - 2; level >= 0; level -= 1) {
-      rate[level] = Math.max(rate[level] ?? 0, rate[level + 1] ?? 0);
+      rate[level] = Math.max(entryAt(rate, level), entryAt(rate, level + 1));
     }
     return rate;
   });
@@ -37,7 +38,9 @@ export function choose(
     for (let count = Math.floor(room / unit); count >= 0; count -= 1) {
       effort.spend(ways.length);
       if (!effort.allows(0)) return 'unknown';
-      const rest = missing.map((worth, i) => worth - count * (ways[i]?.worths[level] ?? 0));
+      const rest = missing.map(
+        (worth, i) => worth - count * entryAt(entryAt(ways, i).worths, level),
+      );
       const found = visit(level + 1, room - count * unit, rest);
       if (found === 'unknown') return found;
       if (found !== 'none') return [count, ...found];
@@ -56,7 +59,7 @@ export const boundOf = (heights: readonly number[], ways: readonly Worth[]): num
   Math.max(
     0,
     ...ways.map(({ worths, total }) => {
-      const rate = Math.max(...heights.map((height, level) => (worths[level] ?? 0) / height));
+      const rate = Math.max(...heights.map((height, level) => entryAt(worths, level) / height));
       return rate === 0 ? 0 : Math.ceil(total / rate - TINY);
     }),
   );

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { bestPattern } from '../stock/knapsack.js';
 import { dot, timesWithin, without } from '../stock/stock.js';
@@ -14,7 +15,7 @@ export interface SheetRun {
 const STEPS_BETWEEN = 500;
 
 export const heightOf = ({ levels }: Sheet, { level }: Layout): number =>
-  levels[level]?.height ?? 0;
+  entryAt(levels, level).height;
 
 export const totalHeight = (sheet: Sheet, runs: readonly SheetRun[]): number =>
   runs.reduce((sum, { layout, times }) => sum + times * heightOf(sheet, layout), 0);
@@ -31,10 +32,10 @@ export function layoutOf(
   const left = [...sheet.demands];
   const take = ({ level: at, pattern }: Row): void => {
     sheet.levels[at]?.items.forEach((item, i) => {
-      left[item] = (left[item] ?? 0) - (pattern[i] ?? 0);
+      left[item] = entryAt(left, item) - entryAt(pattern, i);
     });
   };
-  const lengthOf = (row: Row): number => dot(row.pattern, sheet.levels[row.level]?.sizes ?? []);
+  const lengthOf = (row: Row): number => dot(row.pattern, entryAt(sheet.levels, row.level).sizes);
   const sections: Row[][] = [];
   let room = sheet.capacity;
   if (first !== undefined) {
@@ -44,13 +45,13 @@ export function layoutOf(
   }
   const cut = (length: number, wanted: readonly number[]): void => {
     const rows: Row[] = [];
-    let height = sheet.levels[level]?.height ?? 0;
+    let height = entryAt(sheet.levels, level).height;
     const add = (at: number): boolean => {
       const row = sheet.levels[at];
       if (row === undefined || row.height > height) return false;
-      const demands = row.items.map((item) => left[item] ?? 0);
-      if (!row.sizes.some((size, i) => size <= length && (demands[i] ?? 0) > 0)) return false;
-      const worth = row.items.map((item) => values[item] ?? 0);
+      const demands = row.items.map((item) => entryAt(left, item));
+      if (!row.sizes.some((size, i) => size <= length && entryAt(demands, i) > 0)) return false;
+      const worth = row.items.map((item) => entryAt(values, item));
       const pattern = bestPattern({ capacity: length, sizes: row.sizes, demands }, worth, effort);
       if (pattern === undefined || !pattern.some((count) => count > 0)) return false;
       rows.push({ level: at, pattern });
@@ -70,7 +71,7 @@ export function layoutOf(
     before = room;
     cut(room, []);
   }
-  const counts = sheet.demands.map((demand, item) => demand - (left[item] ?? 0));
+  const counts = sheet.demands.map((demand, item) => demand - entryAt(left, item));
   return { level, sections, counts };
 }
 
@@ -79,7 +80,7 @@ function tallest({ levels, demands }: Sheet): { readonly item: number; readonly 
   let item = -1;
   const seen = new Set<number>();
   for (const { items } of [...levels].reverse()) {
-    item = items.find((one) => (demands[one] ?? 0) > 0 && !seen.has(one)) ?? item;
+    item = items.find((one) => entryAt(demands, one) > 0 && !seen.has(one)) ?? item;
     for (const one of items) seen.add(one);
   }
   const rows = levels.flatMap(({ items }, level) => {
@@ -103,7 +104,7 @@ export function fillSheet(sheet: Sheet, values: readonly number[], effort: Effor
     let most = -1;
     for (const first of rows) {
       const { level, pattern } = first;
-      const long = dot(pattern, sheet.levels[level]?.sizes ?? []);
+      const long = dot(pattern, entryAt(sheet.levels, level).sizes);
       const planned = tables.sections(level, sheet.capacity - long);
       const layout = layoutOf(rest, level, planned, values, effort, first);
       const rate = dot(layout.counts, values) / heightOf(sheet, layout);

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { dot } from '../stock/stock.js';
 import { fillSheet, heightOf, type SheetRun, totalHeight } from './fillSheet.js';
@@ -48,7 +49,7 @@ export function* improved(
     const part = {
       ...sheet,
       demands: sheet.demands.map((_, item) =>
-        chosen.reduce((sum, { layout }) => sum + (layout.counts[item] ?? 0), 0),
+        chosen.reduce((sum, { layout }) => sum + entryAt(layout.counts, item), 0),
       ),
     };
     const old = chosen.reduce((sum, { layout }) => sum + heightOf(sheet, layout), 0);

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { Simplex, TINY } from '../stock/simplex.js';
 import { dot } from '../stock/stock.js';
@@ -47,12 +48,12 @@ export function* pricesFor(
   );
   const simplex = new Simplex(
     [...demands, ...needs.map(({ amount }) => amount)],
-    (i) => (i >= sizes && (needs[i - sizes]?.amount ?? 0) < 0 ? -1 : 1),
+    (i) => (i >= sizes && entryAt(needs, i - sizes).amount < 0 ? -1 : 1),
     (i) => alone[i] ?? needs[i - sizes]?.cost ?? 0,
   );
   const columnOf = (strip: PlannedStrip) => ({
     strip,
-    counts: [...strip.counts, ...needs.map(({ of }) => of[strip.level] ?? 0)],
+    counts: [...strip.counts, ...needs.map(({ of }) => entryAt(of, strip.level))],
     cost: stripCosts[strip.level] ?? 0,
   });
   const columns = known.map(columnOf);
@@ -74,7 +75,7 @@ export function* pricesFor(
     const before = columns.length;
     for (const level of levels.keys()) {
       const needed = needs.reduce(
-        (sum, { of }, i) => sum + (of[level] ?? 0) * (simplex.duals[sizes + i] ?? 0),
+        (sum, { of }, i) => sum + entryAt(of, level) * entryAt(simplex.duals, sizes + i),
         0,
       );
       if (tables.strip(level) + needed - (stripCosts[level] ?? 0) <= WORTHWHILE) continue;

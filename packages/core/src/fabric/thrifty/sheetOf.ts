@@ -1,4 +1,5 @@
 import type { FractionInput, Length } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import type { Piece } from '../../plan/piece.js';
 import { type StripGroup, stripGroups } from '../stripGroups.js';
 import { fractionOf, inUnits } from '../units.js';
@@ -57,7 +58,7 @@ export function thriftyTask(
       Number(b.piece.turnable === true) - Number(a.piece.turnable === true),
   );
   const demands = sizes.map((size) =>
-    size.pieces.reduce((sum, index) => sum + (pieces[index]?.count ?? 0), 0),
+    size.pieces.reduce((sum, index) => sum + entryAt(pieces, index).count, 0),
   );
   const places = sizes.flatMap(({ piece }, item) =>
     waysToLie(piece, fabric).map((way) => ({ ...way, item })),
@@ -65,7 +66,7 @@ export function thriftyTask(
   const along = inUnits(
     room,
     places.map(({ length }) => fractionOf(length, 'pieces')),
-    places.map(({ item }) => demands[item] ?? 0),
+    places.map(({ item }) => entryAt(demands, item)),
   );
   const widths = places
     .map(({ width }) => width)
@@ -79,23 +80,28 @@ export function thriftyTask(
   );
   const levels = widths.map((width, level): Level => {
     const here = places
-      .map((place, i) => ({ ...place, size: along.sizes[i] ?? 0 }))
+      .map((place, i) => ({ ...place, size: entryAt(along.sizes, i) }))
       .filter((place) => place.width.equals(width))
       .sort((a, b) => b.size - a.size);
     return {
-      height: down.sizes[level] ?? 0,
+      height: entryAt(down.sizes, level),
       items: here.map(({ item }) => item),
       sizes: here.map(({ size }) => size),
     };
   });
   const tall = widths.flatMap((width) => stripGroups(room, tallPieces(pieces, fabric, width)));
-  const highest = down.sizes[0] ?? 0;
+  const highest = entryAt(down.sizes, 0);
   return {
     sheet: {
       capacity: along.capacity,
       demands,
       levels,
-      tall: tall.map(({ width }) => down.sizes[widths.findIndex((one) => one.equals(width))] ?? 0),
+      tall: tall.map(({ width }) =>
+        entryAt(
+          down.sizes,
+          widths.findIndex((one) => one.equals(width)),
+        ),
+      ),
     },
     sizes: sizes.map(({ piece: { width, length }, pieces: own }) => ({
       width,
@@ -103,7 +109,7 @@ export function thriftyTask(
       pieces: own,
     })),
     widths,
-    unit: (widths[0] ?? fabric).dividedBy(highest),
+    unit: entryAt(widths, 0).dividedBy(highest),
     tall,
     findable: along.capacity <= FINEST && highest <= MOST_ROWS * (down.sizes.at(-1) ?? 0),
   };

@@ -1,10 +1,9 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { type Filled, filled } from '../stock/knapsack.js';
 import { TINY } from '../stock/simplex.js';
+import { type Values, valueAt } from '../stock/values.js';
 import type { Sheet } from './sheet.js';
-
-/** The greatest value of something by its length. */
-type Values = Float64Array;
 
 /** A section of a strip: how long it is, and the levels of the rows it is worth most with. */
 export interface PlannedSection {
@@ -48,7 +47,7 @@ export class Tables {
 
   /** The greatest value of a strip. */
   strip(level: number): number {
-    return this.#strip(level).values[this.#sheet.capacity] ?? 0;
+    return valueAt(this.#strip(level).values, this.#sheet.capacity);
   }
 
   /** The sections of the most valuable strip of a level that is so long. */
@@ -59,9 +58,9 @@ export class Tables {
     let left = length;
     let width = 1;
     // What is left when it is worth no more than one row as wide as the strip is that row.
-    while (!reaches(full[left] ?? 0, values[left] ?? 0) && width <= left) {
-      const worth = sections[width] ?? 0;
-      if (worth > 0 && reaches((values[left - width] ?? 0) + worth, values[left] ?? 0)) {
+    while (!reaches(valueAt(full, left), valueAt(values, left)) && width <= left) {
+      const worth = valueAt(sections, width);
+      if (worth > 0 && reaches(valueAt(values, left - width) + worth, valueAt(values, left))) {
         planned.push({ length: width, levels: this.#rowsOf(level, width) });
         left -= width;
       } else width += 1;
@@ -77,7 +76,7 @@ export class Tables {
       for (const row of levels) {
         const pattern = this.#row(row).patternOf(length);
         this.#sheet.levels[row]?.items.forEach((item, i) => {
-          counts[item] = (counts[item] ?? 0) + (pattern[i] ?? 0);
+          counts[item] = entryAt(counts, item) + (pattern[i] ?? 0);
         });
       }
     }
@@ -88,12 +87,12 @@ export class Tables {
   #rowsOf(level: number, length: number): readonly number[] {
     const { levels } = this.#sheet;
     const rows: number[] = [];
-    let height = levels[level]?.height ?? 0;
-    let value = this.#strip(level).sections[length] ?? 0;
+    let height = entryAt(levels, level).height;
+    let value = valueAt(this.#strip(level).sections, length);
     levels.forEach((row, index) => {
       while (index > level && row.height <= height && value > TINY) {
-        const rest = this.#stack(height - row.height)[length] ?? 0;
-        if (!reaches(rest + (this.#row(index).best[length] ?? 0), value)) break;
+        const rest = valueAt(this.#stack(height - row.height), length);
+        if (!reaches(rest + valueAt(this.#row(index).best, length), value)) break;
         rows.push(index);
         height -= row.height;
         value = rest;
@@ -105,10 +104,10 @@ export class Tables {
   #row(level: number): Filled {
     if (this.#rows[level] !== undefined) return this.#rows[level];
     const { capacity, levels } = this.#sheet;
-    const { items, sizes } = levels[level] ?? { items: [], sizes: [] };
-    const demands = items.map((item) => this.#sheet.demands[item] ?? 0);
-    const prices = items.map((item) => this.#prices[item] ?? 0);
-    const row = demands.some((count, i) => count > 0 && (prices[i] ?? 0) > 0)
+    const { items, sizes } = entryAt(levels, level);
+    const demands = items.map((item) => entryAt(this.#sheet.demands, item));
+    const prices = items.map((item) => entryAt(this.#prices, item));
+    const row = demands.some((count, i) => count > 0 && entryAt(prices, i) > 0)
       ? filled({ capacity, sizes, demands }, prices, this.#effort)
       : this.#nothing;
     if (row === undefined) this.complete = false;
@@ -130,15 +129,15 @@ export class Tables {
     const { capacity, levels } = this.#sheet;
     let best = this.#nothing.best;
     for (let level = from; level < levels.length; level += 1) {
-      const rest = height - (levels[level]?.height ?? 0);
+      const rest = height - entryAt(levels, level).height;
       const row = rest < 0 ? this.#nothing : this.#row(level);
       if (row === this.#nothing) continue;
       if (best === this.#nothing.best) best = new Float64Array(capacity + 1);
       const below = this.#stack(rest);
       this.#effort.spend(capacity);
       for (let x = 0; x <= capacity; x += 1) {
-        const value = (row.best[x] ?? 0) + (below[x] ?? 0);
-        if (value > (best[x] ?? 0)) best[x] = value;
+        const value = valueAt(row.best, x) + valueAt(below, x);
+        if (value > valueAt(best, x)) best[x] = value;
       }
     }
     return best;
@@ -148,18 +147,18 @@ export class Tables {
     const known = this.#strips[level];
     if (known !== undefined) return known;
     const { capacity, levels } = this.#sheet;
-    const sections = this.#stacked(levels[level]?.height ?? 0, level + 1);
+    const sections = this.#stacked(entryAt(levels, level).height, level + 1);
     /** Of lower sections alone, and with one row as wide as the strip, which no strip needs twice. */
     const lower = new Float64Array(capacity + 1);
     const values = this.#row(level).best.slice();
     for (let width = 1; width <= capacity; width += 1) {
-      const worth = sections[width] ?? 0;
+      const worth = valueAt(sections, width);
       // Neither as much as a shorter section, nor as several together.
-      if (reaches(Math.max(sections[width - 1] ?? 0, lower[width] ?? 0), worth)) continue;
+      if (reaches(Math.max(valueAt(sections, width - 1), valueAt(lower, width)), worth)) continue;
       this.#effort.spend(2 * (capacity - width));
       for (let x = width; x <= capacity; x += 1) {
-        lower[x] = Math.max(lower[x] ?? 0, (lower[x - width] ?? 0) + worth);
-        values[x] = Math.max(values[x] ?? 0, (values[x - width] ?? 0) + worth);
+        lower[x] = Math.max(valueAt(lower, x), valueAt(lower, x - width) + worth);
+        values[x] = Math.max(valueAt(values, x), valueAt(values, x - width) + worth);
       }
     }
     const strip = { sections, values };

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import { Effort } from '../stock/effort.js';
 import { TINY } from '../stock/simplex.js';
 import { dot } from '../stock/stock.js';
@@ -60,7 +61,7 @@ export function* thriftyCutting(
   const met: PlannedStrip[] = [];
   const needs = ways.map(({ worths, total }, i) => ({
     amount: total,
-    cost: sheet.tall[i] ?? 0,
+    cost: entryAt(sheet.tall, i),
     of: worths,
   }));
   const relaxed = yield* pricesFor(sheet, needs, heights, met, effort);

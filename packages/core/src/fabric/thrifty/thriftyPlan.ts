@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import { certificateOf } from '../certificate.js';
 import { planOf } from '../plainPlan.js';
 import type { CuttingPlan } from '../plan.js';
@@ -32,7 +33,7 @@ export function* thriftyPlan(
   const worths = proof.map(({ prices, rows }) => ({
     prices: task.pieces.map((_, index) => {
       const size = sizes.findIndex(({ pieces }) => pieces.includes(index));
-      return prices[size] ?? 0;
+      return entryAt(prices, size);
     }),
     rows,
   }));

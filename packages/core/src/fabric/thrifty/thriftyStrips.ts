@@ -1,4 +1,5 @@
 import { type Length, length } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import type { EndRow, Strip, StripCut, StripEnd } from '../plan.js';
 import type { SheetRun } from './fillSheet.js';
 import type { Layout, Row } from './sheet.js';
@@ -11,9 +12,9 @@ export function thriftyStrips(
   runs: readonly SheetRun[],
 ): readonly Strip[] {
   const cutsOf = ({ level, pattern }: Row): StripCut[] =>
-    (sheet.levels[level]?.items ?? []).flatMap((item, i) => {
+    entryAt(sheet.levels, level).items.flatMap((item, i) => {
       const size = sizes[item];
-      const count = pattern[i] ?? 0;
+      const count = entryAt(pattern, i);
       const width = widths[level];
       if (size === undefined || width === undefined || count === 0) return [];
       const { pieces } = size;
@@ -23,7 +24,7 @@ export function thriftyStrips(
     });
   const endOf = (rows: readonly Row[]): StripEnd => {
     const cut = rows
-      .map((row): EndRow => ({ width: widths[row.level] ?? fabric, count: 1, cuts: cutsOf(row) }))
+      .map((row): EndRow => ({ width: entryAt(widths, row.level), count: 1, cuts: cutsOf(row) }))
       .sort((a, b) => b.width.compareTo(a.width) || (written(a) < written(b) ? -1 : 1));
     const long = cut.map(({ cuts }) => extent(cuts)).sort((a, b) => b.compareTo(a))[0];
     return { length: long ?? fabric, count: 1, rows: together(cut) };
@@ -40,7 +41,7 @@ export function thriftyStrips(
     );
     const taken = extent([...cuts, ...ends]);
     return {
-      width: widths[level] ?? fabric,
+      width: entryAt(widths, level),
       count: times,
       cuts,
       ...(ends.length > 0 && { ends }),

@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { dot } from '../stock/stock.js';
 import type { Worth } from './choose.js';
@@ -38,7 +39,7 @@ export function worthOf(
   const tables = new Tables(sheet, prices, effort);
   const tall = tallWorths(sheet, tallRows);
   const worths = sheet.levels.map((_, level) => {
-    const room = rows.map((_, i) => tall[i]?.worths[level] ?? 0);
+    const room = rows.map((_, i) => entryAt(entryAt(tall, i).worths, level));
     return tables.strip(level) + dot(rows, room);
   });
   const total = dot(prices, sheet.demands) + dot(rows, tallRows);

@@ -1,4 +1,5 @@
-import { type Length, length, squareRoot } from '../../length/length.js';
+import { type Length, squareRoot } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import type { UnitPoint } from '../../unit/point.js';
 import type { Cell, CellKind } from './plan.js';
 import type { LayoutTask } from './readLayout.js';
@@ -27,11 +28,10 @@ function latticeOf({ block, sashing, across, down }: LayoutTask): Lattice {
     const mid = step.times(place);
     return { mid, near: mid.minus(half), far: mid.plus(half) };
   });
-  const zero = length(0);
   return {
-    mid: (place) => places[place]?.mid ?? zero,
-    near: (place) => places[place]?.near ?? zero,
-    far: (place) => places[place]?.far ?? zero,
+    mid: (place) => entryAt(places, place).mid,
+    near: (place) => entryAt(places, place).near,
+    far: (place) => entryAt(places, place).far,
     right: 2 * across,
     bottom: 2 * down,
   };

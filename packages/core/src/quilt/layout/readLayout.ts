@@ -6,6 +6,7 @@ import {
 } from '../../block/turns.js';
 import { fail } from '../../errors/error.js';
 import type { Length } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import {
   booleanField,
   checkFields,
@@ -84,7 +85,7 @@ function turnsOf(
   if (turns === 'none') return () => 0;
   if (setting === 'straight') {
     const { rows } = blockTurns(turns, across, down);
-    return (row, column) => rows[row]?.[column] ?? 0;
+    return (row, column) => entryAt(entryAt(rows, row), column);
   }
   const lines = across + down - 1;
   if ((turns === 'barn-raising' || turns === 'circles') && lines % 2 === 1) {
@@ -96,7 +97,7 @@ function turnsOf(
     );
   }
   const { rows } = blockTurns(turns, lines, lines);
-  return (row, column) => rows[row]?.[column] ?? 0;
+  return (row, column) => entryAt(entryAt(rows, row), column);
 }
 
 function checkSquare({ width, height }: Size, setting: QuiltSetting): void {

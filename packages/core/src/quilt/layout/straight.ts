@@ -1,4 +1,5 @@
 import { type Length, length } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import type { UnitPoint } from '../../unit/point.js';
 import type { Cell, CellKind } from './plan.js';
 import type { LayoutTask } from './readLayout.js';
@@ -49,7 +50,7 @@ function cellAt(across: Track, down: Track, task: LayoutTask): Cell {
 export function straightCells(task: LayoutTask): readonly Cell[] {
   const across = tracks(task.across, task.block.width, task);
   const down = tracks(task.down, task.block.height, task);
-  const whole = { from: length(0), to: across.at(-1)?.to ?? length(0) };
+  const whole = { from: length(0), to: entryAt(across, across.length - 1).to };
   return down.flatMap((line): readonly Cell[] => {
     if (line.kind === 'sash' && !task.sashing?.cornerstones) {
       const row = line.index;

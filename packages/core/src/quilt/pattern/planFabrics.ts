@@ -76,13 +76,6 @@ export const buyingOf = (
   { fabric: { shrinkage } }: FabricTask,
 ): YardageOptions => ({ ...buying, shrinkage });
 
-function bought(plan: CuttingPlan, options: YardageOptions): Yardage {
-  return inField(
-    (field) => (field === 'shrinkage' ? 'fabrics' : `buying.${field}`),
-    () => yardage(plan, options),
-  );
-}
-
 /** The plan of one fabric in the making; pauses every few milliseconds of work. */
 export function* planFabric(
   task: FabricTask,
@@ -95,11 +88,11 @@ export function* planFabric(
   const pieces = cuts.map((cut) => pieceOf(cut, fabric));
   const fields = cuts.map(({ field }) => field);
   const top =
-    pieces.length > 0 ? bought(yield* planOf(pieces, fields, task, options), buying) : undefined;
+    pieces.length > 0 ? yardage(yield* planOf(pieces, fields, task, options), buying) : undefined;
   const panels = backing.map((piece) => pieceOf(piece, fabric));
   const back =
     panels.length > 0
-      ? bought(
+      ? yardage(
           yield* planOf(
             panels,
             panels.map(() => 'backing'),

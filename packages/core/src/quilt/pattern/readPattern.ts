@@ -1,3 +1,4 @@
+import { entryAt } from '../../plan/entryAt.js';
 import type { QuiltBorders } from '../borders/plan.js';
 import type { Cell, QuiltLayout } from '../layout/plan.js';
 import { quiltLayout } from '../layout/quiltLayout.js';
@@ -17,7 +18,7 @@ type RecipeBorder = ReadRecipe['borders'][number];
 
 /** Rows of block ids, repeated across and down; one block everywhere where nothing is said. */
 const patternOf = ({ setting, blocks }: ReadRecipe, { size }: ChosenSize) =>
-  size.pattern ?? setting.pattern ?? [[blocks[0]?.id ?? '']];
+  size.pattern ?? setting.pattern ?? [[entryAt(blocks, 0).id]];
 
 /** The block at a place of the pattern; between the rows on point it may be another one. */
 function blockAt(
@@ -29,7 +30,7 @@ function blockAt(
   // On point every second row lies between two others.
   const others = arrangement === 'on-point' && between !== undefined;
   if (others && row % 2 === 1) return between;
-  const line = pattern[(others ? row / 2 : row) % pattern.length] ?? [];
+  const line = entryAt(pattern, (others ? row / 2 : row) % pattern.length);
   return line[column % line.length];
 }
 
@@ -51,9 +52,7 @@ function layoutOf(
   const index = blocks.findIndex(({ id }) => ids.has(id));
   const fieldOf = (name: string): string => {
     if (name.startsWith('block')) return `blocks[${index}]`;
-    if (name === 'across' || name === 'down') return `${field}.${name}`;
-    if (name === 'turns') return size.turns === undefined ? 'setting.turns' : `${field}.turns`;
-    return name === 'oversize' || name === 'setting' ? `setting.${name}` : name;
+    return name === 'across' || name === 'down' ? `${field}.${name}` : name;
   };
   return inField(fieldOf, () =>
     quiltLayout({

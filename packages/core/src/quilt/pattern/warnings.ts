@@ -1,4 +1,5 @@
 import type { SentenceValues } from '../../errors/sentence.js';
+import { entryAt } from '../../plan/entryAt.js';
 import { notice, type Warning } from '../../plan/notice.js';
 import { runsAcross } from '../../plan/side.js';
 import type { QuiltBlock } from './block.js';
@@ -28,7 +29,9 @@ function directional(task: PatternTask, fabric: QuiltFabric, field: string): Qui
   if (!fabric.directional) return [];
   const { layout, blocks } = task;
   const turned = new Set(
-    layout.cells.flatMap(({ turn }, index) => (turn === 0 ? [] : [task.blockOfCell[index] ?? ''])),
+    layout.cells.flatMap(({ turn }, index) =>
+      turn === 0 ? [] : [entryAt(task.blockOfCell, index)],
+    ),
   );
   const borders = new Set(
     fabric.cuts.flatMap(({ part, border }) => (part === 'border' ? (border ?? []) : [])),

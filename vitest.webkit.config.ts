@@ -1,8 +1,8 @@
 import { defineConfig, mergeConfig } from 'vitest/config';
 import config from './vitest.config.js';
 
-// The same tests’ runner, for what is run in Firefox.
+// The same tests’ runner, for what is run in WebKit.
 export default mergeConfig(
   { ...config, test: { ...config.test, include: [] } },
-  defineConfig({ test: { include: ['tests/firefox/*.firefox.ts'] } }),
+  defineConfig({ test: { include: ['tests/webkit/*.webkit.ts'] } }),
 );
