@@ -41,7 +41,7 @@ export const budgets = [
     { name: 'eighths-log-cabin-workshop.js', most: 79_500 },
     // 24 kB of it are cutting plans, joins, precuts and fabric on hand, with their words; the rest is
     // what every element has, and the tables, steps and drawings for all that.
-    { name: 'eighths-fabric.js', most: 59_500, wish: 30_000 },
+    { name: 'eighths-fabric.js', most: 60_000, wish: 30_000 },
     // A recipe may hold any unit and any log cabin: they are in it with their drawings and sentences,
     // and cutting plans, layouts, kits and the recipe's checks.
     { name: 'eighths-quilt.js', most: 101_000 },
