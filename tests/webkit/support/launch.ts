@@ -82,7 +82,6 @@ export async function startWebKit(): Promise<WebKit> {
 
   const open = async (path: string, { dark = false, width }: VisitOptions = {}) => {
     await leave();
-    console.log('opening', path);
     const page = await new Builder()
       .usingServer(driver.address)
       .withCapabilities({
@@ -94,9 +93,6 @@ export async function startWebKit(): Promise<WebKit> {
       })
       .build();
     last = page;
-    const was = (page as any).execute.bind(page);
-    (page as any).execute = async (c: any) => { const h = setTimeout(() => console.log('HANG', path, c.getName(), JSON.stringify(c.getParameters()).slice(0, 300)), 8000); try { return await was(c); } finally { clearTimeout(h); } };
-    console.log('opened', path);
     if (width === undefined) await page.get(pages.url + path);
     else {
       // A window is as wide as its buttons; a page in a frame may be narrower.
