@@ -7,7 +7,6 @@ import { findFirefox, inFirefox, mainJob, noFirefox } from './firefox.mjs';
 import { pnpm } from './pnpm.mjs';
 import { root, runNode } from './run.mjs';
 import { setup } from './setup.mjs';
-import { noWebKit, withWebKit } from './webkit.mjs';
 
 const biome = 'node_modules/@biomejs/biome/bin/biome';
 const tsc = 'node_modules/typescript/bin/tsc';
@@ -94,10 +93,6 @@ async function all() {
   // A second browser where there is one: the main job in it. `npm run firefox` runs all that it can.
   if (findFirefox() === undefined) console.log(`\n— tests in Firefox: not run. ${noFirefox}`);
   else await tests('tests in Firefox', mainJob, inFirefox);
-  // A third, where its driver is.
-  const want = noWebKit();
-  if (want !== '') console.log(`\n— tests in WebKit: not run. ${want}`);
-  else await tests('tests in WebKit', withWebKit);
   await step('sizes', () => runNode(['tools/sizes.mjs']));
 }
 
