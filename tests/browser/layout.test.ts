@@ -185,7 +185,11 @@ describe('on paper', () => {
     await input(page, 'Center').fill('two');
     await page.keyboard.press('Tab');
     await page.locator('.error').waitFor();
+    const ring = () =>
+      page.locator('input:focus-visible').evaluate((node) => getComputedStyle(node).outlineStyle);
+    expect(await ring()).toBe('solid');
     await page.emulateMedia({ media: 'print' });
+    expect(await ring()).toBe('none');
     expect(await page.locator('.warnings li').first().isVisible()).toBe(true);
     expect(await page.locator('.error').isVisible()).toBe(true);
     expect(await page.getByText('These numbers do not match').isVisible()).toBe(true);

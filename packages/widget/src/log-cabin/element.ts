@@ -28,6 +28,7 @@ import {
 import { isInSight, logCabinForm } from './form.js';
 import { type LogCabinModel, logCabinModel } from './model.js';
 import type { MadeBlock, Workshop } from './panels/panel.js';
+import type { PanelState } from './panels/state.js';
 import { logCabinSheet, sheetSteps, stepDrawing } from './sheet.js';
 import { trimChart } from './trimChart.js';
 
@@ -59,7 +60,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     rooms: ['logCabin', 'table', 'seam', 'fit', 'sheet', 'drawing'],
   };
   #made: MadeBlock | undefined;
-  #panelState = EighthsLogCabin.workshop?.begin(this);
+  #panelState: PanelState | undefined;
 
   constructor() {
     super();
@@ -98,7 +99,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
   override connectedCallback(): void {
     super.connectedCallback();
     EighthsLogCabin.#shown.add(this);
-    if (this.#panelState === undefined) this.#furnished();
+    this.#furnished();
   }
 
   override disconnectedCallback(): void {
@@ -106,11 +107,11 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     EighthsLogCabin.#shown.delete(this);
   }
 
-  /** Takes panels that came after the element was made. */
+  /** Takes the panels, once there are any: on the page, or when they come. */
   #furnished(): void {
     const { workshop, elementStyles } = EighthsLogCabin;
-    if (workshop === undefined) return;
-    this.#panelState ??= workshop.begin(this);
+    if (workshop === undefined || this.#panelState !== undefined) return;
+    this.#panelState = workshop.begin(this);
     if (this.renderRoot instanceof ShadowRoot) adoptStyles(this.renderRoot, elementStyles);
     this.requestUpdate();
   }

@@ -555,6 +555,10 @@ export const looks = css`
     .option:not(:has(:checked)) {
       display: none;
     }
+    /* Where the reader was last is nothing for paper. */
+    :focus-visible {
+      outline: 0;
+    }
     .fields {
       grid-template-columns: repeat(auto-fill, minmax(8em, 1fr));
     }
