@@ -7,7 +7,7 @@ import { publint } from 'publint';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { type Demo, startDemo } from '../browser/support/launch.js';
-import { consumerProject, packed } from './support.js';
+import { consumerProject, nodeOf, packed } from './support.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const names = ['core', 'widget'] as const;
@@ -108,28 +108,33 @@ describe('installed from its tarballs into an empty project', () => {
     },
   );
 
-  test('its maths run in Node', () => {
-    const program = `import { length, logCabin } from '@eighths/core';
-      import '@eighths/widget';
-      console.log(logCabin({ rounds: 4, finished: 9, log: 1 }).unfinished.width.plus(length('1/4')).toString());`;
-    const told = execFileSync(process.execPath, ['--input-type=module', '-e', program], {
-      cwd: project,
-      encoding: 'utf8',
+  // The oldest that the packages' `engines` let in, and the one that is supported longest.
+  describe.each(['20.19.0', '22.23.3'])('in Node %s', (version) => {
+    let node = '';
+    beforeAll(() => {
+      node = nodeOf(version);
     });
-    expect(told.trim()).toBe('9 3/4');
-  });
 
-  test('its command writes an element out', () => {
-    const told = execFileSync(
-      process.execPath,
-      [
-        'node_modules/@eighths/widget/bin/eighths.mjs',
-        'render',
-        '<eighths-log-cabin finished="9">',
-      ],
-      { cwd: project, encoding: 'utf8' },
-    );
-    expect(told).toContain('9 finished, trim to 9½');
+    const run = (...args: readonly string[]): string =>
+      execFileSync(node, args, { cwd: project, encoding: 'utf8' }).trim();
+
+    test('is what runs', () => {
+      expect(run('--version')).toBe(`v${version}`);
+    });
+
+    test('its maths run', () => {
+      const program = `import { length, logCabin } from '@eighths/core';
+        import '@eighths/widget';
+        console.log(logCabin({ rounds: 4, finished: 9, log: 1 }).unfinished.width.plus(length('1/4')).toString());`;
+      expect(run('--input-type=module', '-e', program)).toBe('9 3/4');
+    });
+
+    test('its command writes an element out', () => {
+      const command = 'node_modules/@eighths/widget/bin/eighths.mjs';
+      expect(run(command, 'render', '<eighths-log-cabin finished="9">')).toContain(
+        '9 finished, trim to 9½',
+      );
+    });
   });
 
   test.each(['html', 'react', 'vue'])('a page made with %s answers', async (name) => {

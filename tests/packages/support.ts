@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { cpSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { pinnedPnpm } from '../../tools/pnpm.mjs';
@@ -54,4 +54,32 @@ export function consumerProject(): string {
     stdio: 'pipe',
   });
   return project;
+}
+
+/**
+ * The program of another Node version, from npm. Not the package named `node`: its script at
+ * installation is what a careful npm refuses.
+ */
+export function nodeOf(version: string): string {
+  if (version === process.versions.node) return process.execPath;
+  const platform = process.platform === 'win32' ? 'win' : process.platform;
+  const prefix = platform === 'darwin' && process.arch === 'arm64' ? 'node-bin' : 'node';
+  const name = `${prefix}-${platform}-${process.arch}`;
+  const folder = join(root, '.cache', 'nodes', version);
+  const program = join(
+    folder,
+    'node_modules',
+    name,
+    'bin',
+    platform === 'win' ? 'node.exe' : 'node',
+  );
+  if (!existsSync(program)) {
+    mkdirSync(folder, { recursive: true });
+    execFileSync(
+      npm,
+      ['install', '--prefix', folder, '--no-audit', '--no-fund', `${name}@${version}`],
+      { stdio: 'pipe' },
+    );
+  }
+  return program;
 }
