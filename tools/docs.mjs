@@ -113,6 +113,13 @@ export async function buildDocs() {
   app.converter.on(typedoc.Converter.EVENT_RESOLVE_BEGIN, ({ project }) =>
     arrange(project, typedoc),
   );
+  app.renderer.on(typedoc.PageEvent.END, (page) => {
+    page.contents = page.contents
+      // The theme names its header and its navigation, and not what the page is about.
+      ?.replace('class="col-content"', '$& role="main"')
+      // On a phone a table may be moved sideways: by the keyboard too.
+      .replaceAll('<table>', '<table tabindex="0">');
+  });
   const project = await app.convert();
   if (project === undefined) throw new Error('The reference could not be read from the sources.');
   app.validate(project);
