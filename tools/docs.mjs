@@ -114,9 +114,10 @@ export async function buildDocs() {
     arrange(project, typedoc),
   );
   app.renderer.on(typedoc.PageEvent.END, (page) => {
+    if (page.contents === undefined) return;
     page.contents = page.contents
       // The theme names its header and its navigation, and not what the page is about.
-      ?.replace('class="col-content"', '$& role="main"')
+      .replace('class="col-content"', '$& role="main"')
       // On a phone a table may be moved sideways: by the keyboard too.
       .replaceAll('<table>', '<table tabindex="0">');
   });

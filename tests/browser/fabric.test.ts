@@ -1,8 +1,7 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { cuttingPlan, fabricYardage, formatLength, logCabin, yardage } from '@eighths/core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './support/axe.js';
 import { type Demo, startDemo } from './support/launch.js';
 import { openGuest } from './support/sheet.js';
 
@@ -335,16 +334,7 @@ describe('the fabric element', () => {
         .locator('details')
         .first()
         .evaluate((node) => node.setAttribute('open', ''));
-      const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
-      await page.addScriptTag({ content: readFileSync(axe, 'utf8') });
-      const found = await page.evaluate(async () => {
-        const { violations } = await Reflect.get(window, 'axe').run(document);
-        return violations.map(({ id, nodes }: { id: string; nodes: { html: string }[] }) => [
-          id,
-          nodes.map(({ html }) => html.slice(0, 120)),
-        ]);
-      });
-      expect(found).toEqual([]);
+      expect(await violations(page)).toEqual([]);
       const scrolls = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import {
   compareMethods,
   flyingGeese,
@@ -13,6 +11,7 @@ import {
 } from '@eighths/core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './support/axe.js';
 import { type Demo, startDemo } from './support/launch.js';
 import { button, choice, headline, input, listen, openGuest } from './support/sheet.js';
 
@@ -359,16 +358,7 @@ describe.each([
     for (const details of await page.locator('details').all()) {
       await details.evaluate((node) => node.setAttribute('open', ''));
     }
-    const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
-    await page.addScriptTag({ content: readFileSync(axe, 'utf8') });
-    const found = await page.evaluate(async () => {
-      const { violations } = await Reflect.get(window, 'axe').run(document);
-      return violations.map(({ id, nodes }: { id: string; nodes: { html: string }[] }) => [
-        id,
-        nodes.map(({ html }) => html.slice(0, 160)),
-      ]);
-    });
-    expect(found).toEqual([]);
+    expect(await violations(page)).toEqual([]);
     expect(problems).toEqual([]);
     await screenshot(`unit-page-${width}-${colorScheme}`);
     await close();

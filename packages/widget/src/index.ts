@@ -6,7 +6,7 @@ export { workshop } from './log-cabin/panels/workshop.js';
 export type { CartLine } from './quilt/cart.js';
 export { EighthsQuilt } from './quilt/element.js';
 export { EighthsUnit } from './unit/element.js';
-export type { ChangeDetail, ErrorDetail } from './base/element.js';
+export type { ChangeDetail, ErrorDetail } from './base/telling.js';
 export type { Catalog } from './messages/catalog.js';
 export { spokenFractions } from './messages/fractions.js';
 export { version } from './base/version.js';

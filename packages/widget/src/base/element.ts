@@ -16,51 +16,14 @@ import { addCatalog, type Language, langOf, languageFor, watchLanguage } from '.
 import { type Measures, measuresFor, type Units } from './measures.js';
 import { propertyName } from './names.js';
 import { type DecimalSign, numbersIn, withDecimalSign } from './numbers.js';
+import { type ElementModel, Telling } from './telling.js';
 import { textOf } from './text.js';
 import { translated, type Vocabulary } from './translated.js';
 import { version } from './version.js';
 import { type Voice, voiceOf } from './voice.js';
 
-/** What an element makes of its settings. */
-export interface ElementModel<Plan> {
-  readonly spec: unknown;
-  readonly plan?: Plan;
-  /** What a change tells besides: how many blocks, what to buy. */
-  readonly more?: ChangeExtras;
-  /** By the input that they are about. */
-  readonly faults: ReadonlyMap<string, EighthsError>;
-}
-
-/** What a change tells besides spec and plan. */
-export interface ChangeExtras {
-  /** How many blocks are cut. */
-  readonly blocks?: number;
-  /** How many units are cut. */
-  readonly units?: number;
-  /** What a cart needs, where there is something to buy. */
-  readonly buy?: unknown;
-}
-
-/** What `eighths-change` carries: plain JSON. */
-export interface ChangeDetail extends ChangeExtras {
-  /** The payload's schema. */
-  readonly version: 1;
-  readonly spec: unknown;
-  readonly plan: unknown;
-}
-
-/** What `eighths-error` carries: plain JSON. */
-export interface ErrorDetail {
-  readonly code: string;
-  /** The attribute whose text is at fault. */
-  readonly field: string;
-  readonly values: unknown;
-}
-
 /** A pause this long after the last key means that somebody has finished typing. */
 const PAUSE = 700;
-
-const plainJson = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 /** The properties that fields are set by: any value that has a text, under the attribute's name. */
 export const fieldProperties = (fields: readonly string[]): PropertyDeclarations =>
@@ -140,8 +103,7 @@ export abstract class EighthsElement<
   /** Whether the reader has changed anything yet. */
   protected touched = false;
   #plan: Plan | undefined;
-  #told: string | undefined;
-  #toldError: string | undefined;
+  readonly #telling = new Telling(this);
   #pause: ReturnType<typeof setTimeout> | undefined;
   #language: Language | undefined;
   #unwatch: (() => void) | undefined;
@@ -221,6 +183,23 @@ export abstract class EighthsElement<
   /** Whether what is shown belongs to earlier settings. */
   protected get stale(): boolean {
     return this.model !== undefined && this.model.plan === undefined;
+  }
+
+  /** Whether a change of the reader's has settled in an answer, so that it may be told aloud. */
+  protected get isAnswered(): boolean {
+    return this.touched && this.settled && !this.stale;
+  }
+
+  /** What is wrong with settings that the page fixes, or that are folded away. */
+  protected faultsOutOfSight(
+    isInSight: (field: string) => boolean,
+    voice: Voice,
+  ): readonly TemplateResult[] {
+    return [...(this.model?.faults.keys() ?? [])].flatMap((field) => {
+      const fault = this.faultAt(field);
+      if (fault === undefined || (isInSight(field) && !this.isLocked(field))) return [];
+      return html`<p class="error" .textContent=${`${field}: ${voice.error(fault)}`}></p>`;
+    });
   }
 
   /** What the reader types or chooses. */
@@ -323,8 +302,8 @@ export abstract class EighthsElement<
   protected override updated(_changed: PropertyValues): void {
     const { model } = this;
     if (model === undefined) return;
-    if (model.plan !== undefined) this.#tellChange(model);
-    else if (this.settled) this.#tellError(model);
+    if (model.plan !== undefined) this.#telling.change(model);
+    else if (this.settled) this.#telling.error(model);
   }
 
   #noteTarget({ target }: Event): void {
@@ -349,34 +328,5 @@ export abstract class EighthsElement<
       </div>
       <output class="unseen" .textContent=${this.summary}></output>
     </div>`;
-  }
-
-  #tellChange({ spec, plan, more }: Model): void {
-    const text = JSON.stringify({ spec, plan, ...more });
-    const first = this.#told === undefined;
-    this.#toldError = undefined;
-    if (text === this.#told) return;
-    this.#told = text;
-    // What the page itself asked for is no change.
-    if (first) return;
-    const detail: ChangeDetail = { version: 1, ...JSON.parse(text) };
-    this.#dispatch('eighths-change', detail);
-  }
-
-  #tellError({ faults }: Model): void {
-    const [fault] = faults;
-    if (fault === undefined) return;
-    const [field, { code, values }] = fault;
-    const detail: ErrorDetail = { code, field, values: plainJson(values) };
-    const text = JSON.stringify(detail);
-    if (text === this.#toldError) return;
-    this.#toldError = text;
-    // The next plan is a change again, even where it is the last one mended.
-    this.#told = '';
-    this.#dispatch('eighths-error', detail);
-  }
-
-  #dispatch(name: string, detail: ChangeDetail | ErrorDetail): void {
-    this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
   }
 }

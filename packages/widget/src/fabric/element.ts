@@ -9,9 +9,10 @@ import {
 } from '@eighths/core';
 import { html, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { define } from '../base/define.js';
-import { EighthsElement, type ElementModel, fieldProperties } from '../base/element.js';
+import { EighthsElement, fieldProperties } from '../base/element.js';
 import type { Measures, Units } from '../base/measures.js';
 import { rewritten } from '../base/rewritten.js';
+import type { ElementModel } from '../base/telling.js';
 import { textOf } from '../base/text.js';
 import type { Vocabulary } from '../base/translated.js';
 import type { Voice } from '../base/voice.js';
@@ -171,7 +172,7 @@ export class EighthsFabric extends EighthsElement<FabricField, FabricPlan, Fabri
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    if (!this.touched || !this.settled || this.stale) return;
+    if (!this.isAnswered) return;
     const voice = this.voice();
     this.summary = (this.plan?.fabrics ?? [])
       .map((answer) => spokenAnswer(answer, voice))

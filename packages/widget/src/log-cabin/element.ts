@@ -15,6 +15,7 @@ import type { Measures, Units } from '../base/measures.js';
 import { rewritten } from '../base/rewritten.js';
 import type { Vocabulary } from '../base/translated.js';
 import { type Voice, voiceOf } from '../base/voice.js';
+import { warningList } from '../base/warningList.js';
 import { looks } from '../look/looks.js';
 import type { Messages } from '../messages/messages.js';
 import { cutList, stripList } from './cutList.js';
@@ -128,8 +129,7 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     super.willUpdate(changed);
     const { plan, model } = this;
     if (model?.plan !== undefined) this.#made = { plan: model.plan, spec: model.spec };
-    if (plan === undefined) return;
-    if (!this.touched || !this.settled || this.stale) return;
+    if (plan === undefined || !this.isAnswered) return;
     const { finished, unfinished, center, rounds } = plan;
     this.summary = this.voice().speak('summary', {
       finished,
@@ -215,23 +215,6 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
     return { sheet, chart, lists };
   }
 
-  /** What is wrong with settings that the page fixes, or that are folded away. */
-  #faultsOutOfSight(settings: LogCabinSettings, voice: Voice): readonly TemplateResult[] {
-    return logCabinFields.flatMap((field) => {
-      const fault = this.faultAt(field);
-      if (fault === undefined) return [];
-      if (isInSight(field, settings) && !this.isLocked(field)) return [];
-      return html`<p class="error" .textContent=${`${field}: ${voice.error(fault)}`}></p>`;
-    });
-  }
-
-  #warnings({ warnings }: LogCabin, voice: Voice): TemplateResult | typeof nothing {
-    if (warnings.length === 0) return nothing;
-    return html`<ul class="warnings" part="warnings" aria-label=${voice.say('warnings')}>
-      ${warnings.map((warning) => html`<li .textContent=${voice.notice(warning)}></li>`)}
-    </ul>`;
-  }
-
   /** Puts what was found into the inputs, but for those that the page fixes. */
   #fillIn(texts: GivenSettings): void {
     const free = Object.entries(texts).filter(([field]) => !this.isLocked(field));
@@ -274,10 +257,10 @@ export class EighthsLogCabin extends EighthsElement<LogCabinField, LogCabin, Log
         ${answer?.sheet}
         <div>
           ${settings === undefined ? nothing : this.#form(settings, voice)}
-          ${settings === undefined ? nothing : this.#faultsOutOfSight(settings, voice)}
+          ${settings === undefined ? nothing : this.faultsOutOfSight((field) => isInSight(field, settings), voice)}
           <p class="standing" .textContent=${standing === undefined ? '' : voice.say(standing)}></p>
           ${answer?.chart}
-          ${plan === undefined ? nothing : this.#warnings(plan, voice)}
+          ${plan === undefined ? nothing : warningList(plan.warnings, voice)}
         </div>
         ${answer?.lists}
         ${settings === undefined ? nothing : this.#panels(settings, voice)}

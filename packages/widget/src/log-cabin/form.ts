@@ -20,10 +20,10 @@ export interface LogCabinForm extends FormContext<LogCabinField> {
   readonly setUnits: (units: string) => void;
 }
 
-const ALWAYS_IN_SIGHT: readonly LogCabinField[] = ['finished', 'rounds', 'center', 'blocks'];
+const ALWAYS_IN_SIGHT: readonly string[] = ['finished', 'rounds', 'center', 'blocks'];
 
 /** Whether a field has an input in sight, where its error stands. */
-export function isInSight(field: LogCabinField, { kind }: LogCabinSettings): boolean {
+export function isInSight(field: string, { kind }: LogCabinSettings): boolean {
   const own = kind === 'plain' ? /^(strips-)?log$/ : /^(strips-)?(wide|narrow)$/;
   return ALWAYS_IN_SIGHT.includes(field) || own.test(field);
 }

@@ -9,10 +9,11 @@ import {
 } from '@eighths/core';
 import type { PropertyDeclarations, PropertyValues, TemplateResult } from 'lit';
 import { define } from '../base/define.js';
-import { EighthsElement, type ElementModel, fieldProperties } from '../base/element.js';
+import { EighthsElement, fieldProperties } from '../base/element.js';
 import type { Measures, Units } from '../base/measures.js';
 import { propertyName } from '../base/names.js';
 import { rewritten } from '../base/rewritten.js';
+import type { ElementModel } from '../base/telling.js';
 import type { Vocabulary } from '../base/translated.js';
 import type { Voice } from '../base/voice.js';
 import { Working } from '../base/working.js';
@@ -152,7 +153,7 @@ export class EighthsQuilt extends EighthsElement<QuiltField, QuiltPlan, QuiltMod
     super.willUpdate(changed);
     this.#made = this.model?.made ?? this.#made;
     this.#kits = this.model?.kits;
-    if (!this.touched || !this.settled || this.stale || this.#made === undefined) return;
+    if (!this.isAnswered || this.#made === undefined) return;
     this.summary = summaryOf(this.#made, this.voice());
   }
 

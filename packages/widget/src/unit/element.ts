@@ -18,6 +18,7 @@ import type { Measures, Units } from '../base/measures.js';
 import { rewritten } from '../base/rewritten.js';
 import type { Vocabulary } from '../base/translated.js';
 import { type Voice, voiceOf } from '../base/voice.js';
+import { warningList } from '../base/warningList.js';
 import { looks } from '../look/looks.js';
 import { unitLooks } from '../look/unitLooks.js';
 import { enUnit, enUnitWords } from '../messages/enUnit.js';
@@ -105,7 +106,7 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
     const { model } = this;
     if (model?.plan !== undefined) this.#made = model;
     const made = this.#made;
-    if (made?.plan === undefined || !this.touched || !this.settled || this.stale) return;
+    if (made?.plan === undefined || !this.isAnswered) return;
     const voice = this.voice();
     const { plan, definition, spec } = made;
     const { name, values } = headlineOf(plan, definition, spec.finished, voice);
@@ -207,23 +208,6 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
     </div>`;
   }
 
-  /** What is wrong with settings that the page fixes, or that are folded away. */
-  #faultsOutOfSight({ definition }: UnitModel, voice: Voice): readonly TemplateResult[] {
-    return [...(this.model?.faults.keys() ?? [])].flatMap((field) => {
-      const fault = this.faultAt(field);
-      if (fault === undefined) return [];
-      if (isInSight(field, definition) && !this.isLocked(field)) return [];
-      return html`<p class="error" .textContent=${`${field}: ${voice.error(fault)}`}></p>`;
-    });
-  }
-
-  #warnings({ plan }: UnitModel, voice: Voice): TemplateResult | typeof nothing {
-    if (plan === undefined || plan.warnings.length === 0) return nothing;
-    return html`<ul class="warnings" part="warnings" aria-label=${voice.say('warnings')}>
-      ${plan.warnings.map((warning) => html`<li .textContent=${voice.notice(warning)}></li>`)}
-    </ul>`;
-  }
-
   protected override render(): TemplateResult {
     const { model, settings, stale } = this;
     const made = this.#made;
@@ -232,9 +216,9 @@ export class EighthsUnit extends EighthsElement<string, UnitPlan, UnitModel> {
     const contents = html`
         ${made === undefined ? nothing : this.#sheet(made, voice)}
         <div>
-          ${model === undefined || settings === undefined ? nothing : [this.#form(model, settings, voice), this.#faultsOutOfSight(model, voice)]}
+          ${model === undefined || settings === undefined ? nothing : [this.#form(model, settings, voice), this.faultsOutOfSight((field) => isInSight(field, model.definition), voice)]}
           <p class="standing" .textContent=${standing === undefined ? '' : voice.say(standing)}></p>
-          ${made === undefined ? nothing : this.#warnings(made, voice)}
+          ${made?.plan === undefined ? nothing : warningList(made.plan.warnings, voice)}
           ${made?.plan === undefined ? nothing : unitCutList({ plan: made.plan, voice, fabrics: fabricsOf(made.plan) })}
         </div>
         ${made === undefined ? nothing : this.#lists(made, voice)}
