@@ -1,5 +1,5 @@
-// The elements in WebKit: `npm run webkit`. `npm test` does the same where WebKit’s driver is
-// installed. Debian’s WebKit stands in for Safari’s: the same engine, without Apple’s window.
+// The elements in WebKit: `npm run webkit`. Debian’s WebKit stands in for Safari’s: the same engine,
+// without Apple’s window.
 import { existsSync, readdirSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { isProgram, runNode } from './run.mjs';

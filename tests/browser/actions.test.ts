@@ -27,13 +27,16 @@ describe('with its answer an element', () => {
     await close();
   });
 
-  test('lays the text out where a page may not use the clipboard', async () => {
+  test.each([
+    ['a page may not use the clipboard', 'refused'],
+    ['nobody answers whether a page may use the clipboard', 'unanswered'],
+  ])('lays the text out where %s', async (_, answer) => {
     const { page, close } = await openGuest(demo, block());
-    await page.evaluate(() => {
-      Object.defineProperty(navigator, 'clipboard', {
-        value: { writeText: () => Promise.reject(new Error('not here')) },
-      });
-    });
+    await page.evaluate((given) => {
+      const writeText = () =>
+        given === 'refused' ? Promise.reject(new Error('not here')) : new Promise(() => undefined);
+      Object.defineProperty(navigator, 'clipboard', { value: { writeText } });
+    }, answer);
     await button(page, 'Copy as text').click();
     const byHand = page.locator('textarea');
     expect(await byHand.inputValue()).toContain('9 finished, trim to 9 1/2');

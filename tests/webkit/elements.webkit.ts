@@ -155,7 +155,7 @@ describe('what a person does is answered', () => {
     await press(page, block, 'Save the tables (CSV)');
     await press(page, block, 'Save the drawing (SVG)');
     await press(page, block, 'Copy as text');
-    await expect.poll(() => shown(page, block, '[role=status]')).not.toBe('');
+    await expect.poll(() => shown(page, block, '[role=status]'), waiting).not.toBe('');
     // The dialog would be the system's; what is printed is kept in place of it.
     await onPage(page, () => {
       const root = document.querySelector('eighths-log-cabin')?.shadowRoot;

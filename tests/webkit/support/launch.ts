@@ -40,59 +40,88 @@ export interface WebKit {
 export const script = (name: string): string =>
   `<script type="module" src="/eighths/${name}.js"></script>`;
 
-/** The driver as a program, with a screen to show its windows on. */
-async function startDriver() {
+/** What starts the driver as a program, each time with a screen to show its windows on. */
+async function drivers() {
   const { driver, browser, display, xvfb } = findWebKit();
   const missing = noWebKit();
   if (driver === undefined || browser === undefined || missing !== '') throw new Error(missing);
   const screen = xvfb === undefined || display !== undefined ? undefined : await openDisplay(xvfb);
   const inherited = Object.entries(process.env).map(([name, value = '']) => [name, value] as const);
-  const service = new DriverService.Builder(driver)
-    .setLoopback(true)
-    .setEnvironment(
-      new Map([
-        ...inherited,
-        ['DISPLAY', display ?? screen?.name ?? ''],
-        ['GDK_BACKEND', 'x11'],
-        ['LANG', 'en_US.UTF-8'],
-      ]),
-    )
-    .build();
+  const environment = new Map([
+    ...inherited,
+    ['DISPLAY', display ?? screen?.name ?? ''],
+    ['GDK_BACKEND', 'x11'],
+    ['LANG', 'en_US.UTF-8'],
+  ]);
   return {
-    address: await service.start(),
     browser,
-    close: async () => {
-      await service.kill();
-      screen?.close();
+    start: async () => {
+      const service = new DriverService.Builder(driver)
+        .setLoopback(true)
+        .setEnvironment(environment)
+        .build();
+      return { address: await service.start(), stop: () => service.kill() };
     },
+    close: () => screen?.close(),
   };
 }
 
+interface Window {
+  readonly page: WebDriver;
+  readonly quit: () => Promise<void>;
+}
+
+/** Seconds that a window may take to open; it takes less than one. */
+const BEGINNING = 12;
+
+/** What comes in time. */
+async function withinSeconds<Answer>(
+  seconds: number,
+  answer: PromiseLike<Answer>,
+): Promise<Answer | undefined> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<undefined>((resolve) => {
+    timer = setTimeout(() => resolve(undefined), seconds * 1000);
+  });
+  return Promise.race([answer, late]).finally(() => clearTimeout(timer));
+}
+
 export async function startWebKit(): Promise<WebKit> {
-  const driver = await startDriver();
+  const { browser, start, close } = await drivers();
   const pages = await servePages();
 
-  let last: WebDriver | undefined;
-  const leave = async () => {
-    const left = last;
-    // Whatever becomes of it, it is left once.
-    last = undefined;
-    await left?.quit();
+  /** A window, and a driver for it: one that has closed some dozens may wait for the next without end. */
+  const window = async (dark: boolean, tries = 3): Promise<Window> => {
+    const driver = await start();
+    const page = await withinSeconds(
+      BEGINNING,
+      new Builder()
+        .usingServer(driver.address)
+        .withCapabilities({
+          browserName: 'MiniBrowser',
+          'webkitgtk:browserOptions': {
+            binary: browser,
+            args: ['--automation', ...(dark ? ['--dark-mode'] : [])],
+          },
+        })
+        .build(),
+    );
+    if (page !== undefined) return { page, quit: () => page.quit().finally(driver.stop) };
+    await driver.stop();
+    if (tries > 1) return window(dark, tries - 1);
+    throw new Error('WebKit’s driver gave no window, however often it was started.');
   };
+
+  let leave = async (): Promise<void> => undefined;
 
   const open = async (path: string, { dark = false, width }: VisitOptions = {}) => {
     await leave();
-    const page = await new Builder()
-      .usingServer(driver.address)
-      .withCapabilities({
-        browserName: 'MiniBrowser',
-        'webkitgtk:browserOptions': {
-          binary: driver.browser,
-          args: ['--automation', ...(dark ? ['--dark-mode'] : [])],
-        },
-      })
-      .build();
-    last = page;
+    const { page, quit } = await window(dark);
+    leave = async () => {
+      // Whatever becomes of it, it is left once.
+      leave = async () => undefined;
+      await quit();
+    };
     if (width === undefined) await page.get(pages.url + path);
     else {
       // A window is as wide as its buttons; a page in a frame may be narrower.
@@ -119,7 +148,7 @@ export async function startWebKit(): Promise<WebKit> {
     close: async () => {
       // All of it, whatever one of them says: nothing is left running.
       const left = await Promise.allSettled([leave(), pages.close()]);
-      await driver.close();
+      close();
       for (const each of left) if (each.status === 'rejected') throw each.reason;
     },
   };

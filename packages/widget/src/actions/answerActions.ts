@@ -9,6 +9,9 @@ import { plainText, readTable } from './plainText.js';
 import { printAlone } from './printAlone.js';
 import { saveFile } from './saveFile.js';
 
+/** Milliseconds that the clipboard may take before the text is laid out. */
+const PATIENCE = 1000;
+
 /** What the actions need to know of the element whose answer it is. */
 export interface Answering {
   readonly host: HTMLElement & { requestUpdate(): void };
@@ -72,13 +75,20 @@ export class AnswerActions {
     }
   }
 
-  /** A page may not be allowed the clipboard: then the text is laid out to be copied by hand. */
+  /**
+   * A page may not be allowed the clipboard, or nobody may answer whether it is: then the text is laid
+   * out to be copied by hand.
+   */
   async #copy(text: string, voice: Voice): Promise<void> {
+    const layOut = (): void => this.#tell(voice.say('copyByHand'), text);
+    const waiting = setTimeout(layOut, PATIENCE);
     try {
       await navigator.clipboard.writeText(text);
       this.#tell(voice.say('copied'));
     } catch {
-      this.#tell(voice.say('copyByHand'), text);
+      layOut();
+    } finally {
+      clearTimeout(waiting);
     }
   }
 
