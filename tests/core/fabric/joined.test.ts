@@ -297,4 +297,14 @@ describe('one plan for everything', () => {
     const plainData = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
     expect(plainData(fabricYardage(plan))).toEqual(plainData({ ...bought, plan }));
   });
+
+  it('is planned by the method that is asked for', () => {
+    const list = [
+      { width: 5, length: 5, count: 6 },
+      { width: '2 1/2', length: 6, count: 4 },
+    ];
+    const bare = (method: 'plain' | 'thrifty') =>
+      fabricYardage({ width: 42, pieces: list }, { method }).bare.toString();
+    expect([bare('plain'), bare('thrifty')]).toEqual(['7 1/2', '5']);
+  });
 });

@@ -25,6 +25,14 @@ describe('fabric on hand', () => {
     expect([buy?.yards, `${buy?.bare}`]).toEqual([same.yards, `${same.bare}`]);
   });
 
+  it('leaves the rest to be bought by the method that is asked for', () => {
+    const rest = { onHand: [{ width: 1, length: 1 }], fabricWidth: 42 };
+    const pieces = [square(5, 6), { width: '2 1/2', length: 6, count: 4 }];
+    const bare = (method: 'plain' | 'thrifty') =>
+      `${cutFromHand({ ...rest, pieces, method }).buy?.bare}`;
+    expect([bare('plain'), bare('thrifty')]).toEqual(['7 1/2', '5']);
+  });
+
   it('that is enough leaves nothing to buy', () => {
     const all = cutFromHand({ onHand: [{ width: 10, length: 10 }], pieces: [square(5, 4)] });
     expect([all.complete, all.proven, all.buy, all.warnings]).toEqual([true, true, undefined, []]);

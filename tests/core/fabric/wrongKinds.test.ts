@@ -46,7 +46,7 @@ describe('fabric is not planned from', () => {
           ],
         }),
       'several-fabrics',
-      'pieces',
+      'pieces[1].fabric',
     ],
     [
       'more sizes of pieces than a plan takes',

@@ -6,6 +6,7 @@ import {
   quilt,
   quiltBorders,
   quiltLayout,
+  type SashingSpec,
 } from '@eighths/core';
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../block/support.js';
@@ -119,7 +120,14 @@ describe('kits and precuts tell what is wrong with the recipe from what is asked
 });
 
 describe('borders and layouts refuse', () => {
-  const block = 9;
+  const onPointWith = (sashing: Omit<SashingSpec, 'width'>) => () =>
+    quiltLayout({
+      block: 9,
+      across: 3,
+      down: 3,
+      setting: 'on-point',
+      sashing: { width: 1, ...sashing },
+    });
   refused([
     [
       'one border where a list is needed',
@@ -139,27 +147,13 @@ describe('borders and layouts refuse', () => {
     ],
     [
       'sashes on point that leave out the edge',
-      () =>
-        quiltLayout({
-          block,
-          across: 3,
-          down: 3,
-          setting: 'on-point',
-          sashing: { width: 1, outer: false },
-        }),
+      onPointWith({ outer: false }),
       'conflicting-fields',
       'sashing.outer',
     ],
     [
       'sashes on point without cornerstones',
-      () =>
-        quiltLayout({
-          block,
-          across: 3,
-          down: 3,
-          setting: 'on-point',
-          sashing: { width: 1, cornerstones: false },
-        }),
+      onPointWith({ cornerstones: false }),
       'conflicting-fields',
       'sashing.cornerstones',
     ],

@@ -1,17 +1,13 @@
 import { fail } from '../errors/error.js';
 import { type Length, type LengthInput, length, squareRoot } from '../length/length.js';
-import {
-  checkFields,
-  choiceField,
-  countField,
-  lengthField,
-  missing,
-  rationalField,
-} from '../plan/field.js';
+import { absolute, longerOf } from '../length/longer.js';
+import { checkFields, choiceField, countField, missing, rationalField } from '../plan/field.js';
+import { arcCorner } from './arcGeometry.js';
 import { type ArcProblem, type ArcSolution, searchArc } from './arcSearch.js';
 import { readEnds } from './fitProblem.js';
 import type { FitLimits } from './fitRequest.js';
 import { stepsDown, stepsUp } from './fitUnits.js';
+import { checkSteps, tooNarrow } from './refusals.js';
 import type { CurvedLogCabinSpec } from './spec.js';
 
 /** A curved block whose logs may differ in width from round to round. */
@@ -102,21 +98,11 @@ function readArc(request: ArcRequest): ReadRequest {
   checkFields(request, '', FIELDS);
   const { grid: gridInput = '1/8', seam: seamInput = '1/4', leastTrim: trimInput = 0 } = request;
   const { layout = 'spiral', first = 'wide', strips: stripInputs = {} } = request;
-  const rational = (input: LengthInput, field: string, sign: 'positive' | 'zero or more'): Length =>
-    rationalField(lengthField(input, field, sign), field);
-  const grid = rational(gridInput, 'grid', 'positive');
-  const seam = rational(seamInput, 'seam', 'zero or more');
-  const taken = seam.times(2).plus(rational(trimInput, 'leastTrim', 'zero or more'));
-  const finished = rational(request.finished ?? missing('finished'), 'finished', 'positive');
-  const most = grid.times(MOST_STEPS);
-  if (finished.compareTo(most) > 0) {
-    fail(
-      'out-of-range',
-      'finished',
-      { value: finished, least: grid, most },
-      'On this grid a block may finish up to {most}, not {value}. Take a coarser grid or a smaller block.',
-    );
-  }
+  const grid = rationalField(gridInput, 'grid');
+  const seam = rationalField(seamInput, 'seam', 'zero or more');
+  const taken = seam.times(2).plus(rationalField(trimInput, 'leastTrim', 'zero or more'));
+  const finished = rationalField(request.finished ?? missing('finished'), 'finished');
+  checkSteps(finished, grid, MOST_STEPS);
   checkFields(stripInputs, 'strips', ['wide', 'narrow']);
   const strips: { wide?: Length; narrow?: Length } = {};
 
@@ -130,17 +116,12 @@ function readArc(request: ArcRequest): ReadRequest {
       return { least, most: stepsDown(given, grid) };
     }
     const field = `strips.${kind}`;
-    const strip = rational(stripInput, field, 'positive');
+    const strip = rationalField(stripInput, field);
     strips[kind] = strip;
     const shown = stepsDown(strip.minus(taken), grid);
     if (shown < least) {
       const log = grid.times(least);
-      fail(
-        'strip-too-narrow',
-        field,
-        { log, strip, needed: log.plus(taken) },
-        'A log that finishes {log} needs a strip of at least {needed}, not {strip}.',
-      );
+      tooNarrow(field, log, strip, log.plus(taken));
     }
     return { least, most: Math.min(shown, stepsDown(ends.most ?? strip, grid)) };
   };
@@ -194,8 +175,7 @@ function measure(
   const corners: ArcCornerFit[] = [];
   let [x, y] = [center, 0];
   for (let round = 0; round <= wide.length; round += 1) {
-    const beyond = x - y - (end.x - end.y);
-    const power = x * x + y * y - end.x * end.x - end.y * end.y;
+    const { power, beyond } = arcCorner(x, y, end);
     const steps =
       t === undefined || squared === undefined || radius === undefined
         ? squareRoot(2).times(beyond).dividedBy(-2)
@@ -206,8 +186,6 @@ function measure(
   }
   return { ...(radius && { radius: radius.times(grid) }), corners };
 }
-
-const sizeOf = (value: Length): Length => (value.sign() < 0 ? value.negated() : value);
 
 /**
  * The finished widths of each round for which the line between the two halves of color is as near to
@@ -236,11 +214,7 @@ export function fitArc(request: ArcRequest): ArcFit {
     steps.map((each) => grid.times(each));
   const [wide, narrow] = [inches(solution.wide), inches(solution.narrow)];
   const { radius, corners } = measure(solution, grid);
-  const greatestDeviation = corners.reduce(
-    (most: Length, { deviation }) =>
-      sizeOf(deviation).compareTo(most) > 0 ? sizeOf(deviation) : most,
-    length(0),
-  );
+  const greatestDeviation = corners.map(({ deviation }) => absolute(deviation)).reduce(longerOf);
   const off = (logs: readonly Length[], strip: Length): readonly Length[] =>
     logs.map((log) => strip.minus(log).minus(seam.times(2)));
   const center = grid.times(solution.center);

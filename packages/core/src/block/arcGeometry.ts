@@ -33,11 +33,11 @@ export const arcCorner = (x: number, y: number, end: ArcEnd): ArcCorner => ({
 });
 
 /** The radius of the circle whose middle is at (t, t). */
-export const radiusAt = (t: number, { x, y }: ArcEnd): number =>
+const radiusAt = (t: number, { x, y }: ArcEnd): number =>
   Math.sqrt((x - t) * (x - t) + (y + t) * (y + t));
 
 /** (d² − r²) / 2r of a corner; at an infinite t, the circle is the straight line between the ends. */
-export function deviationAt(t: number, { power, beyond }: ArcCorner, end: ArcEnd): number {
+function deviationAt(t: number, { power, beyond }: ArcCorner, end: ArcEnd): number {
   if (Number.isFinite(t)) return (power - 2 * t * beyond) / (2 * radiusAt(t, end));
   return ((t > 0 ? -1 : 1) * beyond) / Math.SQRT2;
 }
@@ -74,7 +74,7 @@ export interface MiddleFraction {
 }
 
 /** The middles among which the best circle of these corners is. */
-export function* candidateMiddles(corners: readonly ArcCorner[]): Generator<MiddleFraction> {
+function* candidateMiddles(corners: readonly ArcCorner[]): Generator<MiddleFraction> {
   const middle = (over: number, under: number): MiddleFraction[] =>
     under === 0 ? [] : [{ over, under: 2 * under }];
   for (const [index, one] of corners.entries()) {

@@ -9,6 +9,7 @@ import {
   middlesWithin,
 } from './arcGeometry.js';
 import type { StepRange } from './fitProblem.js';
+import { Queue } from './queue.js';
 
 /** What is searched, in whole steps of the grid. */
 export interface ArcProblem {
@@ -170,7 +171,7 @@ function boundingPath(
 }
 
 /** The corners of a path that are free to deviate: the center's and all but the outer ones. */
-export function cornersOfPath(
+function cornersOfPath(
   center: number,
   { wide, narrow }: Pick<Path, 'wide' | 'narrow'>,
   end: ArcEnd,
@@ -190,43 +191,6 @@ function halfway({ from, to, end }: Stretch): number {
   if (from === Number.NEGATIVE_INFINITY) return Math.min(to * 2, 0) - spread;
   if (to === Number.POSITIVE_INFINITY) return Math.max(from * 2, 0) + spread;
   return (from + to) / 2;
-}
-
-/** Stretches to be looked into, the lowest bound first. */
-class Queue {
-  readonly #heap: Stretch[] = [];
-
-  push(stretch: Stretch): void {
-    const heap = this.#heap;
-    let at = heap.length;
-    heap.push(stretch);
-    while (at > 0) {
-      const parent = (at - 1) >> 1;
-      const above = heap[parent];
-      if (above === undefined || above.bound <= stretch.bound) break;
-      heap[at] = above;
-      at = parent;
-    }
-    heap[at] = stretch;
-  }
-
-  pop(): Stretch | undefined {
-    const heap = this.#heap;
-    const [top] = heap;
-    const last = heap.pop();
-    if (last === undefined || heap.length === 0) return top;
-    let at = 0;
-    for (;;) {
-      const [left, right] = [heap[2 * at + 1], heap[2 * at + 2]];
-      const next = right !== undefined && left !== undefined && right.bound < left.bound ? 2 : 1;
-      const child = next === 2 ? right : left;
-      if (child === undefined || child.bound >= last.bound) break;
-      heap[at] = child;
-      at = 2 * at + next;
-    }
-    heap[at] = last;
-    return top;
-  }
 }
 
 /** What differs by less than this many steps of the grid is alike: doubles hold no more. */
@@ -255,7 +219,7 @@ function* ends({
 function searchBelow(problem: ArcProblem, start: number): ArcSolution | undefined {
   let best: ArcSolution | undefined;
   const limit = (): number => (best === undefined ? start : best.greatest - ALIKE);
-  const queue = new Queue();
+  const queue = new Queue<Stretch>();
   const look = (stretch: Omit<Stretch, 'bound'>): void => {
     const path = boundingPath(problem, stretch, limit());
     if (path === undefined) return;

@@ -15,7 +15,7 @@ export interface Arrangement {
 
 const DIRECTIONS: readonly Direction[] = ['clockwise', 'counterclockwise'];
 const CURVED_LAYOUTS: readonly Layout[] = ['spiral', 'courthouse'];
-const PLAIN_LAYOUTS: readonly Layout[] = [...CURVED_LAYOUTS, 'quarter'];
+export const LAYOUTS: readonly Layout[] = [...CURVED_LAYOUTS, 'quarter'];
 
 function readWideSides(input: readonly Side[]): readonly [Side, Side] {
   if (!Array.isArray(input)) {
@@ -64,7 +64,7 @@ function arrangeCurved(spec: LogCabinSpec, direction: Direction): [PerSide<LogKi
 export function arrange(spec: LogCabinSpec): Arrangement {
   const plain = spec.log !== undefined;
   const { layout: layoutInput = 'spiral', direction: directionInput = 'clockwise' } = spec;
-  const layout = choiceField<Layout>(layoutInput, 'layout', plain ? PLAIN_LAYOUTS : CURVED_LAYOUTS);
+  const layout = choiceField<Layout>(layoutInput, 'layout', plain ? LAYOUTS : CURVED_LAYOUTS);
   const direction = choiceField(directionInput, 'direction', DIRECTIONS);
   const [kinds, usualStart] = plain
     ? [perSide<LogKind>(() => 'log'), 'right' as const]

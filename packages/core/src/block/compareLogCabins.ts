@@ -1,5 +1,6 @@
-import { type Length, length } from '../length/length.js';
+import type { Length } from '../length/length.js';
 import type { Warning } from '../plan/notice.js';
+import { areaOf } from '../plan/piece.js';
 import type { Size } from '../plan/size.js';
 import { type FabricShare, fabricShares, type LogCabinCurve, logCabinCurve } from './curve.js';
 import { logCabin } from './logCabin.js';
@@ -29,13 +30,8 @@ export interface LogCabinComparison {
   readonly warnings: readonly Warning<LogCabinWarningCode>[];
 }
 
-function trimsOf({ trimAfter, rounds, logs, sides }: LogCabin): number {
-  if (trimAfter === 'never') return 0;
-  return trimAfter === 'log' ? logs.length : rounds.length * sides.length;
-}
-
 function compare(plan: LogCabin, index: number): LogCabinComparison {
-  const { finished, unfinished, center, strips, warnings, pieces, logs } = plan;
+  const { finished, unfinished, center, strips, warnings, pieces, logs, trimAfter } = plan;
   const { width, height } = center.finished;
   const curved = logs.some(({ kind }) => kind !== 'log') && width.equals(height);
   return {
@@ -45,13 +41,10 @@ function compare(plan: LogCabin, index: number): LogCabinComparison {
     unfinished,
     center: center.finished,
     shares: fabricShares(plan),
-    fabric: pieces.reduce(
-      (sum: Length, piece) => sum.plus(piece.width.times(piece.length).times(piece.count)),
-      length(0),
-    ),
+    fabric: areaOf(pieces),
     strips,
     pieces: pieces.reduce((sum, { count }) => sum + count, 0),
-    trims: trimsOf(plan),
+    trims: trimAfter === 'never' ? 0 : logs.length,
     ...(curved && { curve: logCabinCurve(plan) }),
     warnings,
   };

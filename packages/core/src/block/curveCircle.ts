@@ -113,7 +113,8 @@ export function leastSquaresCircle(points: readonly CurvePoint[]): CurveCircle |
  *
  * With (along, off) a point's place along the diagonal and its distance from it, and d its distance
  * from the middle at t, the greatest distance is (greatest d − least d) / 2. That is least where two
- * distances are equal or where a greatest and a least one change alike: linear equations in t.
+ * distances are equal, a linear equation in t: where a greatest and a least one change alike, both
+ * points lie on one ray from the middle, and their difference is not at its least but at its greatest.
  * Undefined where no circle is nearer than a straight line.
  */
 export function leastGreatestCircle(half: readonly CurvePoint[]): CurveCircle | undefined {
@@ -135,8 +136,6 @@ export function leastGreatestCircle(half: readonly CurvePoint[]): CurveCircle | 
     for (const other of points.slice(index + 1)) {
       const square = (point: typeof one): number => point.along ** 2 + point.off ** 2;
       consider((square(one) - square(other)) / (2 * (one.along - other.along)));
-      consider((one.along * other.off - other.along * one.off) / (other.off - one.off));
-      consider((one.along * other.off + other.along * one.off) / (other.off + one.off));
     }
   }
   if (Number.isNaN(best.t)) return undefined;

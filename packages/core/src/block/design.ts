@@ -71,7 +71,7 @@ export function readDesign(spec: LogCabinSpec): LogCabinDesign {
   const { seam: seamInput = '1/4', grid: gridInput = '1/8', extra: extraInput = 0 } = spec;
   const rounds = countField(roundsInput, 'rounds', 1, MOST_ROUNDS);
   const seam = lengthField(seamInput, 'seam', 'zero or more');
-  const grid = rationalField(lengthField(gridInput, 'grid'), 'grid');
+  const grid = rationalField(gridInput, 'grid');
   const extra = lengthField(extraInput, 'extra', 'zero or more');
   const widths = readWidths(spec);
   const arrangement = arrange(spec);

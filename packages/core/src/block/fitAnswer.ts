@@ -1,4 +1,5 @@
 import { type Length, length } from '../length/length.js';
+import { absolute } from '../length/longer.js';
 import { isTrimmed, stripBeyondLog } from './fitFabric.js';
 import type { Ranked } from './fitOrder.js';
 import type { FitProblem } from './fitProblem.js';
@@ -7,7 +8,7 @@ import type { CurvedLogCabinSpec, LogKind, PlainLogCabinSpec } from './spec.js';
 
 /** A strip for the logs of one kind. */
 export interface FitStrip {
-  /** The least that has to be cut: the log, two seam allowances and the least trim, on the grid. */
+  /** The least that has to be cut: the log, two seam allowances and, on the grid, the least trim. */
   readonly needed: Length;
   /** The width that is cut: the strip on hand, else what is needed. */
   readonly cut: Length;
@@ -61,8 +62,7 @@ export interface CurvedLogCabinFit extends CommonFit {
 /** A block that comes out exactly. */
 export type LogCabinFit = PlainLogCabinFit | CurvedLogCabinFit;
 
-const difference = (one: Length, other: Length): Length =>
-  one.compareTo(other) < 0 ? other.minus(one) : one.minus(other);
+const difference = (one: Length, other: Length): Length => absolute(one.minus(other));
 
 /** Remembers what was made of each key: many fits share a center, a log and its strip. */
 function remembering<Key, Value>(make: (key: Key) => Value): (key: Key) => Value {

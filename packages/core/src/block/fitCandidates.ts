@@ -26,7 +26,7 @@ function roundRange({ rounds, limits }: FitProblem, finished: number): StepRange
 }
 
 /** The narrow logs of curved blocks whose rounds add `sum`, wide being wider than narrow. */
-export function narrowRange({ limits, shown, ratio }: FitProblem, sum: number): StepRange {
+function narrowRange({ limits, shown, ratio }: FitProblem, sum: number): StepRange {
   const { wide, narrow } = limits;
   let least = Math.max(narrow.least, sum - Math.min(wide.most, shown.wide), 1);
   let most = Math.min(narrow.most, shown.narrow, sum - wide.least, Math.ceil(sum / 2) - 1);

@@ -1,14 +1,13 @@
 import type { Length } from '../length/length.js';
-import type { Notice } from '../plan/notice.js';
-import { notice, type Warning } from '../plan/notice.js';
+import { type Notice, type Warning, warningsFrom } from '../plan/notice.js';
 import { answerer, type LogCabinFit } from './fitAnswer.js';
-import { countCandidates } from './fitCandidates.js';
 import { orderOf } from './fitOrder.js';
 import { type FitProblem, MOST_STEPS, readFitProblem } from './fitProblem.js';
 import { type FitRelaxation, relaxations, relaxGrid } from './fitRelax.js';
 import type { LogCabinFitRequest } from './fitRequest.js';
 import { type Found, searchFits } from './fitSearch.js';
 import { type FitCriterion, type FitNoteCode, fitSentences } from './fitSentences.js';
+import { bestOf } from './fitSizes.js';
 
 /** All that the finder has to say. */
 export interface LogCabinFindings {
@@ -28,6 +27,8 @@ export interface LogCabinFindings {
   readonly warnings: readonly Warning<FitNoteCode>[];
 }
 
+const warning = warningsFrom(fitSentences);
+
 function answers(problem: FitProblem, { best, total }: Found): readonly LogCabinFit[] {
   const answer = answerer(problem, total);
   return best.map((ranked, index) => answer(ranked, index + 1));
@@ -36,9 +37,8 @@ function answers(problem: FitProblem, { best, total }: Found): readonly LogCabin
 /** The best block of the next size in a direction that has one. */
 function nextSize(problem: FitProblem, from: number, step: 1 | -1): readonly LogCabinFit[] {
   for (let size = from + step; size >= 1 && size <= MOST_STEPS; size += step) {
-    if (countCandidates(problem, size) === 0) continue;
-    const one = { ...problem, finished: { least: size, most: size }, most: 1 };
-    return answers(one, searchFits(one));
+    const best = bestOf(problem, size);
+    if (best !== undefined) return [best];
   }
   return [];
 }
@@ -47,12 +47,11 @@ function warnOf(problem: FitProblem, { best, total, searched }: Found): Warning<
   const warnings: Warning<FitNoteCode>[] = [];
   if (total > best.length) {
     const values = { total, shown: best.length, leftOut: total - best.length };
-    warnings.push({ field: 'most', ...notice(fitSentences, 'fits-left-out', values) });
+    warnings.push(warning('fits-left-out', 'most', values));
   }
   if (searched.most < problem.finished.most) {
     const [least, most] = [problem.grid.times(searched.least), problem.grid.times(searched.most)];
-    const values = { least, most };
-    warnings.push({ field: 'finished', ...notice(fitSentences, 'sizes-left-out', values) });
+    warnings.push(warning('sizes-left-out', 'finished', { least, most }));
   }
   return warnings;
 }

@@ -1,5 +1,4 @@
-import type { Notice } from '../plan/notice.js';
-import { notice } from '../plan/notice.js';
+import { type Notice, notice } from '../plan/notice.js';
 import { type Candidate, logsAcross } from './fitCandidates.js';
 import { fabricReckoner } from './fitFabric.js';
 import type { FitProblem } from './fitProblem.js';
@@ -37,7 +36,7 @@ function ratioComparer({ n, d }: Fraction): Compare {
 }
 
 /** The criteria that decide, in their order. */
-export function criteriaOf({ wish }: FitProblem): readonly FitCriterion[] {
+function criteriaOf({ wish }: FitProblem): readonly FitCriterion[] {
   const nothingWished = wish.ratio === undefined && wish.center === undefined;
   return nothingWished
     ? ['thin-parts', 'center-like-round', 'fabric', 'size']

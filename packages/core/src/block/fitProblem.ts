@@ -1,15 +1,10 @@
 import { fail } from '../errors/error.js';
 import type { Length, LengthInput } from '../length/length.js';
-import {
-  checkFields,
-  choiceField,
-  countField,
-  lengthField,
-  missing,
-  rationalField,
-} from '../plan/field.js';
+import { checkFields, choiceField, countField, missing, rationalField } from '../plan/field.js';
+import { LAYOUTS } from './arrangement.js';
 import type { FitKind, FitLimits, LogCabinFitRequest } from './fitRequest.js';
 import { commonUnit, type Fraction, fractionField, stepsDown, stepsUp } from './fitUnits.js';
+import { checkSteps, tooNarrow } from './refusals.js';
 import type { Layout, LogKind } from './spec.js';
 
 /** Whole steps of the grid, both ends included. */
@@ -46,11 +41,11 @@ export interface FitProblem {
 
 /** The most steps of the grid that a finished size may have. */
 export const MOST_STEPS = 4096;
-const MOST_ROUNDS = 50;
+export const MOST_ROUNDS = 50;
 const MOST_FITS = 10_000;
 const USUAL_FITS = 100;
 
-export const FIT_FIELDS: readonly (keyof LogCabinFitRequest)[] = [
+const FIT_FIELDS: readonly (keyof LogCabinFitRequest)[] = [
   'rounds',
   'finished',
   'kind',
@@ -69,7 +64,6 @@ export const FIT_FIELDS: readonly (keyof LogCabinFitRequest)[] = [
   'most',
 ];
 
-const LAYOUTS: readonly Layout[] = ['spiral', 'courthouse', 'quarter'];
 export const LOG_KINDS: readonly LogKind[] = ['log', 'wide', 'narrow'];
 
 interface Ends {
@@ -85,14 +79,14 @@ const hasEnds = (
 /** @throws EighthsError `limits-cross` where the least is more than the most, or of a length */
 export function readEnds(input: FitLimits, field: string): Ends {
   if (!hasEnds(input)) {
-    const value = rationalField(lengthField(input, field), field);
+    const value = rationalField(input, field);
     return { least: value, most: value };
   }
   checkFields(input, field, ['least', 'most']);
   const end = (name: 'least' | 'most'): Length | undefined => {
     const { [name]: value } = input;
     const path = `${field}.${name}`;
-    return value === undefined ? undefined : rationalField(lengthField(value, path), path);
+    return value === undefined ? undefined : rationalField(value, path);
   };
   const [least, most] = [end('least'), end('most')];
   if (least !== undefined && most !== undefined && least.compareTo(most) > 0) {
@@ -111,15 +105,7 @@ function readFinished(request: LogCabinFitRequest, grid: Length): StepRange {
   const { finished = missing('finished') } = request;
   const ends = readEnds(finished, 'finished');
   const { least = grid, most = missing('finished.most') } = ends;
-  const limit = grid.times(MOST_STEPS);
-  if (most.compareTo(limit) > 0) {
-    fail(
-      'out-of-range',
-      'finished',
-      { value: most, least: grid, most: limit },
-      'On this grid a block may finish up to {most}, not {value}. Take a coarser grid or a smaller block.',
-    );
-  }
+  checkSteps(most, grid, MOST_STEPS);
   return { least: stepsUp(least, grid), most: stepsDown(most, grid) };
 }
 
@@ -159,16 +145,7 @@ function readKinds(request: LogCabinFitRequest, layout: Layout): readonly FitKin
 function readShown(strip: Length | undefined, field: string, grid: Length, taken: Length): number {
   if (strip === undefined) return MOST_STEPS;
   const shown = stepsDown(strip.minus(taken), grid);
-  if (shown < 1) {
-    const needed = taken.plus(grid);
-    fail(
-      'strip-too-narrow',
-      field,
-      { log: grid, strip, needed },
-      'A log that finishes {log} needs a strip of at least {needed}, not {strip}.',
-    );
-  }
-  return shown;
+  return shown < 1 ? tooNarrow(field, grid, strip, taken.plus(grid)) : shown;
 }
 
 function checkWideOverNarrow(
@@ -192,11 +169,9 @@ export function readFitProblem(request: LogCabinFitRequest): FitProblem {
   const { grid: gridInput = '1/8', seam: seamInput = '1/4', leastTrim: trimInput = 0 } = request;
   const { rounds = missing('rounds'), layout: layoutInput = 'spiral', first = 'wide' } = request;
   const { wish = {}, strips: stripInputs = {}, most = USUAL_FITS } = request;
-  const rational = (input: LengthInput, field: string, sign: 'positive' | 'zero or more'): Length =>
-    rationalField(lengthField(input, field, sign), field);
-  const grid = rational(gridInput, 'grid', 'positive');
-  const seam = rational(seamInput, 'seam', 'zero or more');
-  const leastTrim = rational(trimInput, 'leastTrim', 'zero or more');
+  const grid = rationalField(gridInput, 'grid');
+  const seam = rationalField(seamInput, 'seam', 'zero or more');
+  const leastTrim = rationalField(trimInput, 'leastTrim', 'zero or more');
   const layout = choiceField(layoutInput, 'layout', LAYOUTS);
   const kinds = readKinds(request, layout);
   checkFields(wish, 'wish', ['ratio', 'center']);
@@ -207,7 +182,7 @@ export function readFitProblem(request: LogCabinFitRequest): FitProblem {
   for (const kind of LOG_KINDS) {
     const { [kind]: input } = stripInputs;
     const field = `strips.${kind}`;
-    if (input !== undefined) strips[kind] = rational(input, field, 'positive');
+    if (input !== undefined) strips[kind] = rationalField(input, field);
     shown[kind] = readShown(strips[kind], field, grid, seam.times(2).plus(leastTrim));
   }
   const limits = {
@@ -239,7 +214,7 @@ export function readFitProblem(request: LogCabinFitRequest): FitProblem {
       ...(wish.ratio !== undefined && { ratio: fractionField(wish.ratio, 'wish.ratio') }),
       ...(wish.center !== undefined && {
         center: fractionField(
-          rational(wish.center, 'wish.center', 'positive').dividedBy(grid),
+          rationalField(wish.center, 'wish.center').dividedBy(grid),
           'wish.center',
         ),
       }),

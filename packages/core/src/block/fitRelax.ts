@@ -1,17 +1,18 @@
 import { type Length, length } from '../length/length.js';
-import type { Notice } from '../plan/notice.js';
-import { notice } from '../plan/notice.js';
+import { type Notice, warningsFrom } from '../plan/notice.js';
 import { type Candidate, countCandidates, eachCandidate } from './fitCandidates.js';
 import {
   type FitPart,
   type FitProblem,
   LOG_KINDS,
+  MOST_ROUNDS,
   MOST_STEPS,
   readEnds,
   readFitProblem,
 } from './fitProblem.js';
 import type { LogCabinFitRequest } from './fitRequest.js';
 import { type FitNoteCode, fitSentences } from './fitSentences.js';
+import { stepsDown } from './fitUnits.js';
 
 /** A limit that stands alone in the way. */
 export interface FitRelaxation extends Notice<FitNoteCode> {
@@ -48,13 +49,7 @@ function leastOf(
 const measured = (part: FitPart, candidate: Candidate): number =>
   part === 'log' ? candidate.wide : candidate[part];
 
-function relaxation(
-  code: FitNoteCode,
-  field: string,
-  values: Notice<FitNoteCode>['values'],
-): FitRelaxation {
-  return { ...notice(fitSentences, code, values), field };
-}
+const relaxation = warningsFrom(fitSentences);
 
 function relaxLimits(problem: FitProblem): FitRelaxation[] {
   const { limits, grid } = problem;
@@ -135,8 +130,7 @@ function relaxLeastTrim(problem: FitProblem): FitRelaxation[] {
     for (const kind of LOG_KINDS) {
       const { [kind]: strip } = strips;
       if (strip === undefined) continue;
-      const most = strip.minus(seam.times(2)).minus(tried).toGrid(grid, 'down').dividedBy(grid);
-      shown[kind] = most.toNumber();
+      shown[kind] = stepsDown(strip.minus(seam.times(2)).minus(tried), grid);
     }
     if (works({ ...problem, shown })) {
       return [relaxation('relax-least-trim', 'leastTrim', { value: tried, limit: leastTrim })];
@@ -149,7 +143,7 @@ function relaxRounds(problem: FitProblem): FitRelaxation[] {
   const { rounds: limit } = problem;
   for (let by = 1; by < Math.max(limit, 12); by += 1) {
     const value = [limit - by, limit + by].find(
-      (rounds) => rounds > 0 && rounds <= 50 && works({ ...problem, rounds }),
+      (rounds) => rounds > 0 && rounds <= MOST_ROUNDS && works({ ...problem, rounds }),
     );
     if (value !== undefined) return [relaxation('relax-rounds', 'rounds', { value, limit })];
   }

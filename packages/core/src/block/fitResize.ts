@@ -1,5 +1,6 @@
 import { fail } from '../errors/error.js';
 import type { Length, LengthInput } from '../length/length.js';
+import { greatestDivisor } from '../number/greatestDivisor.js';
 import { checkFields, countField, lengthField, rationalField } from '../plan/field.js';
 import { type LogCabinDesign, readDesign } from './design.js';
 import type { LogCabinFit } from './fitAnswer.js';
@@ -33,7 +34,7 @@ function widthOf({ rounds }: LogCabinDesign, kind: LogKind): Length | undefined 
 }
 
 /** The side of a square block's center and of the block. */
-export function squareSides({ center, finished }: LogCabinDesign): {
+function squareSides({ center, finished }: LogCabinDesign): {
   readonly center: Length;
   readonly finished: Length;
 } {
@@ -68,9 +69,9 @@ export function resizeLogCabin(
   checkFields(options, 'options', ['grid', 'most']);
   const design = readDesign(spec);
   const sides = squareSides(design);
-  const finished = rationalField(lengthField(finishedInput, 'finished'), 'finished');
+  const finished = rationalField(finishedInput, 'finished');
   const { grid: gridInput = design.grid, most = USUAL_MOST } = options;
-  const grid = rationalField(lengthField(gridInput, 'grid'), 'grid');
+  const grid = rationalField(gridInput, 'grid');
   const [wide, narrow] = [widthOf(design, 'wide'), widthOf(design, 'narrow')];
   widthOf(design, 'log');
   const center = sides.center.times(finished).dividedBy(sides.finished);
@@ -115,10 +116,6 @@ export interface SideBySide {
   readonly fit: LogCabinFit;
 }
 
-function greatestDivisor(one: number, other: number): number {
-  return other === 0 ? one : greatestDivisor(other, one % other);
-}
-
 /**
  * Which other sizes of a design can stand beside it in a quilt: sizes of which a few blocks in a row
  * are exactly as long as a few of the design's own, and that come out on the grid. Smallest first.
@@ -144,7 +141,7 @@ export function sizesSideBySide(
   const found: SideBySide[] = [];
   for (let own = 1; own <= blocks; own += 1) {
     for (let others = 1; others <= blocks; others += 1) {
-      if (own === others || greatestDivisor(own, others) > 1) continue;
+      if (own === others || greatestDivisor(BigInt(own), BigInt(others)) > 1n) continue;
       const span = ownSize.times(own);
       const finished = span.dividedBy(others);
       const inRange = finished.compareTo(least) >= 0 && finished.compareTo(largest) <= 0;

@@ -1,5 +1,5 @@
 import type { Length, LengthInput } from '../length/length.js';
-import { lengthField, rationalField } from '../plan/field.js';
+import { rationalField } from '../plan/field.js';
 import { answerer, type LogCabinFit } from './fitAnswer.js';
 import { countCandidates } from './fitCandidates.js';
 import { type FitProblem, readFitProblem } from './fitProblem.js';
@@ -25,7 +25,8 @@ export interface ReachableSize {
 
 const USUAL_MOST = 24;
 
-function bestOf(problem: FitProblem, size: number): LogCabinFit | undefined {
+/** The best block of a size. */
+export function bestOf(problem: FitProblem, size: number): LogCabinFit | undefined {
   const one = { ...problem, finished: { least: size, most: size }, most: 1 };
   const { best, total } = searchFits(one);
   const [first] = best;
@@ -46,8 +47,7 @@ export function reachableSizes(request: ReachableSizesRequest): readonly Reachab
   const { step: stepInput, finished = { most: USUAL_MOST }, ...rest } = request;
   const problem = readFitProblem({ ...rest, finished });
   const { grid } = problem;
-  const step =
-    stepInput === undefined ? grid : rationalField(lengthField(stepInput, 'step'), 'step');
+  const step = stepInput === undefined ? grid : rationalField(stepInput, 'step');
   const sizes: ReachableSize[] = [];
   for (let size = problem.finished.least; size <= problem.finished.most; size += 1) {
     const ways = countCandidates(problem, size);

@@ -1,5 +1,6 @@
 import { type FractionInput, type Length, type LengthInput, length } from '../length/length.js';
-import { lengthField, rationalField } from '../plan/field.js';
+import { greatestDivisor } from '../number/greatestDivisor.js';
+import { rationalField } from '../plan/field.js';
 
 /** A fraction above zero, in lowest terms. */
 export interface Fraction {
@@ -11,14 +12,8 @@ const fractionOf = (value: Length): FractionInput => value.toFraction() ?? { s: 
 
 /** The number that a length without a root is, from a field. */
 export function fractionField(input: LengthInput, field: string): Fraction {
-  const { n, d } = fractionOf(rationalField(lengthField(input, field), field));
+  const { n, d } = fractionOf(rationalField(input, field));
   return { n, d };
-}
-
-function greatestDivisor(one: bigint, other: bigint): bigint {
-  let [divisor, rest] = [one, other];
-  while (rest > 0n) [divisor, rest] = [rest, divisor % rest];
-  return divisor;
 }
 
 /** The largest length that all of these are whole multiples of; none may hold a root. */

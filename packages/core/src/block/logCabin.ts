@@ -1,5 +1,4 @@
-import type { Length } from '../length/length.js';
-import type { Size } from '../plan/size.js';
+import { grownBy } from '../plan/size.js';
 import { cutSize } from './cutSize.js';
 import { readDesign } from './design.js';
 import { blockPieces, stripTotals } from './pieces.js';
@@ -7,11 +6,6 @@ import type { LogCabin } from './plan.js';
 import { sew } from './sew.js';
 import type { LogCabinSpec } from './spec.js';
 import { logCabinWarnings } from './warnings.js';
-
-const withSeams = ({ width, height }: Size, seam: Length): Size => ({
-  width: width.plus(seam.times(2)),
-  height: height.plus(seam.times(2)),
-});
 
 /**
  * A log cabin block from its spec: what to cut, in which order to sew it, and what each round is
@@ -40,7 +34,7 @@ export function logCabin(spec: LogCabinSpec): LogCabin {
   const center = {
     fabric: design.fabrics.center,
     finished: design.center,
-    ...cutSize(withSeams(design.center, seam), grid),
+    ...cutSize(grownBy(design.center, seam), grid),
   };
   const { logs, cornerstones, rounds } = sew(design);
   return {
@@ -51,7 +45,7 @@ export function logCabin(spec: LogCabinSpec): LogCabin {
     grid,
     trimAfter,
     finished,
-    unfinished: withSeams(finished, seam),
+    unfinished: grownBy(finished, seam),
     center,
     logs,
     cornerstones,

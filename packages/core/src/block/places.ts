@@ -19,7 +19,7 @@ export const movedOut = (place: Place, side: Side, by: Length): Length =>
   place[side].plus(by.times(outward(side)));
 
 /** How far the finished block reaches beyond its center on each side after a round; 0 is the center. */
-export function finishedReach(plan: LogCabin, round: number): PerSide<Length> {
+function finishedReach(plan: LogCabin, round: number): PerSide<Length> {
   const after = plan.rounds.find(({ number }) => number === round)?.centerSeamToEdge;
   return perSide((side) => after?.[side].minus(plan.seam) ?? zero);
 }

@@ -1,6 +1,6 @@
 import type { Length, LengthInput } from '../length/length.js';
 import { lengthField } from '../plan/field.js';
-import { notice, type Warning } from '../plan/notice.js';
+import { type Warning, warningsFrom } from '../plan/notice.js';
 import type { LogCabin } from './plan.js';
 import { type SeamNoteCode, seamSentences } from './seamSentences.js';
 import type { LogKind } from './spec.js';
@@ -24,6 +24,8 @@ export interface SeamDrift {
   readonly covered: boolean;
   readonly warnings: readonly Warning<SeamNoteCode>[];
 }
+
+const warning = warningsFrom(seamSentences);
 
 /**
  * What comes of sewing a block with another seam than its plan's, deeper by e. With n rounds of logs on
@@ -57,10 +59,7 @@ export function seamDrift(plan: LogCabin, realSeam: LengthInput): SeamDrift {
     if (oversize.compareTo(needed) >= 0) continue;
     const better = finished.width.plus(plan.seam.times(2)).plus(needed).toGrid(plan.grid, 'up');
     const values = { kind, cut: cut.width, oversize, needed, better };
-    warnings.push({
-      field: `strips.${kind}`,
-      ...notice(seamSentences, 'oversize-short', values),
-    });
+    warnings.push(warning('oversize-short', `strips.${kind}`, values));
   }
   return {
     deeperBy,

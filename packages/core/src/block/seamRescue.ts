@@ -1,7 +1,8 @@
 import { fail } from '../errors/error.js';
 import type { Length, LengthInput } from '../length/length.js';
-import { checkFields, countField, lengthField, missing } from '../plan/field.js';
-import { notice, type Warning } from '../plan/notice.js';
+import { shorterOf } from '../length/longer.js';
+import { checkFields, countField, lengthField, listField, missing } from '../plan/field.js';
+import { type Warning, warningsFrom } from '../plan/notice.js';
 import type { Size } from '../plan/size.js';
 import { type SeamNoteCode, seamSentences } from './seamSentences.js';
 
@@ -54,6 +55,8 @@ export interface BlockRescue {
   readonly warnings: readonly Warning<SeamNoteCode>[];
 }
 
+const warning = warningsFrom(seamSentences);
+
 const MOST_BLOCKS = 1000;
 
 /**
@@ -86,7 +89,9 @@ export function rescueBlocks(input: RescueInput): BlockRescue {
   const planned = lengthField(finished, 'finished');
   const across = countField(input.across ?? missing('across'), 'across', 1, MOST_BLOCKS);
   const down = countField(input.down ?? missing('down'), 'down', 1, MOST_BLOCKS);
-  const measured = sizes.map((size, index) => readBlock(size, `measured[${index}]`, seam));
+  const measured = listField(sizes, 'measured', 'sizes').map((size, index) =>
+    readBlock(size, `measured[${index}]`, seam),
+  );
   const [first] = measured;
   if (first === undefined) {
     return fail(
@@ -96,7 +101,7 @@ export function rescueBlocks(input: RescueInput): BlockRescue {
       'At least {needed} measured block is needed here.',
     );
   }
-  const smallest = measured.reduce((one, other) => (one.compareTo(other) < 0 ? one : other), first);
+  const smallest = measured.reduce(shorterOf, first);
 
   const quiltOf = (trimTo: Length): RescuedQuilt => {
     const own = trimTo.minus(allowances);
@@ -115,15 +120,12 @@ export function rescueBlocks(input: RescueInput): BlockRescue {
   }));
   const widest = target.minus(smallest).dividedBy(2);
   const least = lengthField(leastStrip, 'leastStrip', 'zero or more');
-  const narrowest = strips.reduce(
-    (one, strip) => (strip.finished.compareTo(one) < 0 ? strip.finished : one),
-    widest,
-  );
+  const narrowest = strips.map(({ finished }) => finished).reduce(shorterOf);
   const warnings: Warning<SeamNoteCode>[] = [];
   if (widest.sign() > 0 && narrowest.compareTo(least) < 0) {
     const better = planned.plus(least.minus(narrowest).times(2));
     const values = { finished: narrowest, least, better };
-    warnings.push({ field: 'finished', ...notice(seamSentences, 'coping-narrow', values) });
+    warnings.push(warning('coping-narrow', 'finished', values));
   }
   const beyond = allowances.plus(lengthField(oversize, 'oversize', 'zero or more'));
   return {

@@ -1,5 +1,6 @@
 import { fail } from '../errors/error.js';
 import { type Length, type LengthInput, length } from '../length/length.js';
+import { absolute } from '../length/longer.js';
 import { checkFields, countField, lengthField, missing } from '../plan/field.js';
 import { type Notice, notice } from '../plan/notice.js';
 import { type SeamNoteCode, seamSentences } from './seamSentences.js';
@@ -59,11 +60,10 @@ export function seamTest(input: SeamTestInput): SeamTest {
   const deeperBy = seam.minus(wanted);
   const sign = deeperBy.sign();
   const code = sign === 0 ? 'seam-true' : sign > 0 ? 'seam-deep' : 'seam-scant';
-  const by = sign < 0 ? deeperBy.negated() : deeperBy;
   return {
     seam,
     deeperBy,
     expected: cut.minus(wanted.times(allowances)),
-    verdict: notice(seamSentences, code, { seam, by, wanted }),
+    verdict: notice(seamSentences, code, { seam, by: absolute(deeperBy), wanted }),
   };
 }

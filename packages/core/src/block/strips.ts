@@ -2,6 +2,7 @@ import { fail } from '../errors/error.js';
 import { type Length, type LengthInput, length } from '../length/length.js';
 import { checkFields, choiceField, lengthField } from '../plan/field.js';
 import { type ByRound, eachRound } from './perRound.js';
+import { tooNarrow } from './refusals.js';
 import type { LogCabinSpec, LogKind, PerRound, TrimAfter } from './spec.js';
 import type { FinishedWidths } from './widths.js';
 
@@ -88,14 +89,7 @@ function readGiven(
 }
 
 function checkStrip(strip: Length, log: Length, needed: Length, trim: Trim, field: string): void {
-  if (strip.compareTo(needed) < 0) {
-    fail(
-      'strip-too-narrow',
-      field,
-      { log, strip, needed },
-      'A log that finishes {log} needs a strip of at least {needed}, not {strip}.',
-    );
-  }
+  if (strip.compareTo(needed) < 0) tooNarrow(field, log, strip, needed);
   if (trim.after === 'never' && !strip.equals(needed)) {
     fail(
       'strip-not-exact',

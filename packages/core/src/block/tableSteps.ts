@@ -1,7 +1,7 @@
 import { type Length, type LengthInput, length } from '../length/length.js';
 import { checkFields, choiceField, lengthField } from '../plan/field.js';
 import { notice, type Step } from '../plan/notice.js';
-import { runsAcross, turnSide } from '../plan/side.js';
+import { HANDS, runsAcross, turnSide } from '../plan/side.js';
 import type { Log, LogCabin, LogCabinRound } from './plan.js';
 import { type TableStepCode, tableSentences } from './tableSentences.js';
 import {
@@ -183,7 +183,7 @@ export function logCabinSteps(plan: LogCabin, options: TableOptions = {}): reado
   const { method = 'cut-first', hand = 'right', mat = 'fixed', extra = '1/2' } = options;
   const way: Way = {
     method: choiceField(method, 'method', METHODS),
-    hand: choiceField(hand, 'hand', ['left', 'right']),
+    hand: choiceField(hand, 'hand', HANDS),
     mat: choiceField(mat, 'mat', MATS),
     extra: lengthField(extra, 'extra', 'zero or more'),
   };

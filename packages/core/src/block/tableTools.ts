@@ -1,6 +1,7 @@
 import { type Length, type LengthInput, length } from '../length/length.js';
+import { longerOf } from '../length/longer.js';
 import { checkFields, countField, lengthField } from '../plan/field.js';
-import { notice, type Warning } from '../plan/notice.js';
+import { type Warning, warningsFrom } from '../plan/notice.js';
 import type { LogCabin, LogCabinPiece } from './plan.js';
 import { type ToolWarningCode, tableSentences } from './tableSentences.js';
 
@@ -23,7 +24,7 @@ export interface TrimTools {
   readonly warnings: readonly Warning<ToolWarningCode>[];
 }
 
-const larger = (one: Length, other: Length): Length => (one.compareTo(other) < 0 ? other : one);
+const warning = warningsFrom(tableSentences);
 
 /**
  * What ruler and mat the trimming of a block needs, and from which round on those on hand are too
@@ -44,7 +45,7 @@ export function trimTools(plan: LogCabin, options: ToolOptions = {}): TrimTools 
   const trimmed = plan.trimAfter === 'never' ? [] : plan.rounds;
   const reach = trimmed.map(({ number, untrimmed }) => ({
     number,
-    needed: larger(untrimmed.width, untrimmed.height),
+    needed: longerOf(untrimmed.width, untrimmed.height),
   }));
   const warnings: Warning<ToolWarningCode>[] = [];
   const warn = (
@@ -58,11 +59,11 @@ export function trimTools(plan: LogCabin, options: ToolOptions = {}): TrimTools 
     const short = reach.find(({ needed }) => needed.plus(more).compareTo(onHand) > 0);
     if (short === undefined) return;
     const values = { round: short.number, needed: short.needed.plus(more), [field]: onHand };
-    warnings.push({ field, ...notice(tableSentences, code, values) });
+    warnings.push(warning(code, field, values));
   };
   warn('ruler-too-short', 'ruler', options.ruler, none);
   warn('mat-too-small', 'mat', options.mat, runOff);
-  const ruler = reach.reduce((most, { needed }) => larger(most, needed), none);
+  const ruler = reach.reduce((most, { needed }) => longerOf(most, needed), none);
   return { ruler, mat: ruler.sign() === 0 ? none : ruler.plus(runOff), warnings };
 }
 

@@ -1,12 +1,10 @@
 import type { Length } from '../length/length.js';
 import { choiceField } from '../plan/field.js';
-import { opposite, runsAcross, type Side, turnSide } from '../plan/side.js';
+import { HANDS, opposite, runsAcross, type Side, turnSide } from '../plan/side.js';
 import type { LogCabin, LogCabinRound } from './plan.js';
 
 /** The hand that holds the cutter. */
 export type Hand = 'left' | 'right';
-
-const HANDS: readonly Hand[] = ['left', 'right'];
 
 /** A line of the ruler, and what it is laid on. */
 export interface RulerLine {

@@ -22,15 +22,6 @@ export interface BlockTurns {
   readonly rows: readonly (readonly QuarterTurns[])[];
 }
 
-/** The settings there are. */
-export const BLOCK_SETTINGS: readonly BlockSetting[] = [
-  'straight-furrows',
-  'barn-raising',
-  'streak-of-lightning',
-  'sunshine-and-shadow',
-  'circles',
-];
-
 const MOST_BLOCKS = 100;
 
 const quarters = (turns: number): QuarterTurns => entryAt([0, 1, 2, 3] as const, turns & 3);
@@ -58,6 +49,9 @@ const settings: Readonly<
   'sunshine-and-shadow': towardMiddle,
   circles: towardMiddle,
 };
+
+/** The settings there are. */
+export const BLOCK_SETTINGS = Object.keys(settings) as readonly BlockSetting[];
 
 const NEED_EVEN: readonly BlockSetting[] = ['barn-raising', 'circles'];
 

@@ -1,5 +1,7 @@
-import { type Length, length } from '../length/length.js';
-import { notice, type Warning } from '../plan/notice.js';
+import type { Length } from '../length/length.js';
+import { longerOf } from '../length/longer.js';
+import { type Warning, warningsFrom } from '../plan/notice.js';
+import { sidesOf } from '../plan/size.js';
 import { cutSize } from './cutSize.js';
 import type { LogCabinDesign, LogDesign } from './design.js';
 import type { LogCabinRound } from './plan.js';
@@ -7,14 +9,7 @@ import { type LogCabinWarningCode, logCabinSentences } from './sentences.js';
 
 type LogCabinWarning = Warning<LogCabinWarningCode>;
 
-const warn = (
-  code: LogCabinWarningCode,
-  field: string,
-  values: LogCabinWarning['values'],
-): LogCabinWarning => {
-  const { text } = notice(logCabinSentences, code, values);
-  return { code, field, values, text };
-};
+const warn = warningsFrom(logCabinSentences);
 
 /** How far a length lies beyond the grid line below it. */
 const beyondGrid = (value: Length, grid: Length): Length => value.minus(value.toGrid(grid, 'down'));
@@ -63,23 +58,17 @@ function warnOfLogs(design: LogCabinDesign): LogCabinWarning[] {
 
 function warnOfSizes({ center, finished, seam, grid }: LogCabinDesign): LogCabinWarning[] {
   const warnings: LogCabinWarning[] = [];
-  const sides = center.width.equals(center.height)
-    ? (['width'] as const)
-    : (['width', 'height'] as const);
-  for (const side of sides) {
-    if (center[side].compareTo(seam.times(2)) < 0) {
-      warnings.push(warn('narrow-center', 'center', { finished: center[side] }));
+  for (const side of sidesOf(center)) {
+    if (side.compareTo(seam.times(2)) < 0) {
+      warnings.push(warn('narrow-center', 'center', { finished: side }));
     }
-    const { cut, exact } = cutSize({ side: center[side].plus(seam.times(2)) }, grid);
+    const { cut, exact } = cutSize({ side: side.plus(seam.times(2)) }, grid);
     if (exact !== undefined) {
       const adds = cut.side.minus(exact.side);
       warnings.push(warn('center-off-grid', 'center', { exact: exact.side, cut: cut.side, adds }));
     }
   }
-  const finishedSides = finished.width.equals(finished.height)
-    ? [finished.width]
-    : [finished.width, finished.height];
-  for (const side of finishedSides) {
+  for (const side of sidesOf(finished)) {
     const by = beyondGrid(side, grid);
     if (by.sign() > 0)
       warnings.push(warn('finished-off-grid', 'finished', { finished: side, by, grid }));
@@ -91,14 +80,11 @@ function warnOfTrims(design: LogCabinDesign, rounds: readonly LogCabinRound[]): 
   if (design.trimAfter === 'never') return [];
   const { grid, sides } = design;
   const off = rounds.flatMap(({ number, centerSeamToEdge }) => {
-    const largest = sides
-      .map((side) => beyondGrid(centerSeamToEdge[side], grid))
-      .reduce((most, by) => (by.compareTo(most) > 0 ? by : most), length(0));
-    return largest.sign() > 0 ? [{ number, by: largest }] : [];
+    const by = sides.map((side) => beyondGrid(centerSeamToEdge[side], grid)).reduce(longerOf);
+    return by.sign() > 0 ? [{ number, by }] : [];
   });
-  const [first] = off;
-  if (first === undefined) return [];
-  const by = off.reduce((most, each) => (each.by.compareTo(most) > 0 ? each.by : most), first.by);
+  if (off.length === 0) return [];
+  const by = off.map((each) => each.by).reduce(longerOf);
   const numbers = off.map(({ number }) => number).join(', ');
   return [warn('trim-off-grid', 'grid', { rounds: numbers, by, grid })];
 }

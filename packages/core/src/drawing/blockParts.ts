@@ -1,6 +1,8 @@
 import { logCabinPlaces, type Place } from '../block/places.js';
 import type { LogCabin } from '../block/plan.js';
 import { perSide } from '../plan/side.js';
+import type { Label } from './drawing.js';
+import { middleOf } from './points.js';
 
 /** The fabrics of a block, in the order of their tints: the center's, then as they are sewn. */
 export const fabricsOf = ({ center, logs, cornerstones }: LogCabin): readonly string[] => [
@@ -31,6 +33,12 @@ export function blockParts(plan: LogCabin, sewn = plan.logs.length): readonly Bl
       .map(({ cornerstone, place }) => ({ place, fabric: cornerstone.fabric })),
   ];
 }
+
+/** A log's place in the sewing order, as a figure on it. */
+export const numbered = ({ place, order }: Omit<BlockPart, 'fabric'>): readonly Label[] =>
+  order === undefined
+    ? []
+    : [{ kind: 'label', role: 'order', at: middleOf(place), text: { count: order } }];
 
 /** A part at the edge of the block goes on to the raw edge: from `finished` to `raw`. */
 export const reachOut = (place: Place, finished: Place, raw: Place): Place =>

@@ -1,6 +1,6 @@
 import { type Length, length, squareRoot } from '../length/length.js';
 import { entryAt } from '../plan/entryAt.js';
-import type { Cell } from '../quilt/layout/plan.js';
+import type { Cell as LayoutCell } from '../quilt/layout/plan.js';
 import type { BlockFace } from './blockFace.js';
 import type { Area, Point } from './drawing.js';
 import { dotAt } from './geometry.js';
@@ -16,6 +16,9 @@ export const polygon = (fabric: string, points: readonly Point[]): Area => ({
 
 const one = length(1);
 const diagonal = squareRoot('1/2');
+
+/** Where a block lies, and how it is turned. */
+type Cell = Pick<LayoutCell, 'corners' | 'turn'>;
 
 /** Where the block's own corner lies: its upper left one is 0, and they go round clockwise. */
 const ownCorner = ({ corners, turn }: Cell, index: number): Point =>

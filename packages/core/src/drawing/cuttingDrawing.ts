@@ -6,8 +6,9 @@ import { entryAt } from '../plan/entryAt.js';
 import { countField } from '../plan/field.js';
 import { notice } from '../plan/notice.js';
 import type { Drawing, Shape } from './drawing.js';
-import { cornersOf, middleOf, point } from './points.js';
+import { middleOf, point, sideOf } from './points.js';
 import { drawingSentences } from './sentences.js';
+import { area, dimension, fabricArea, line } from './shapes.js';
 
 /** Which part of a long piece of fabric is drawn. */
 export interface CuttingDrawingOptions {
@@ -109,18 +110,12 @@ function drawStrip(
   for (const end of strip.ends ?? []) {
     for (let n = 0; n < end.count; n += 1) {
       waste.push(...endWaste(end, x, top, bottom));
-      shapes.push({ kind: 'line', role: 'trim-line', points: [point(x, top), point(x, bottom)] });
+      shapes.push(line('trim-line', [point(x, top), point(x, bottom)]));
       x = x.plus(end.length);
     }
   }
-  for (const each of waste) {
-    shapes.unshift({ kind: 'area', role: 'waste', points: cornersOf(each) });
-  }
-  shapes.push({
-    kind: 'line',
-    role: 'trim-line',
-    points: [point(zero, place.bottom), point(width, place.bottom)],
-  });
+  for (const each of waste) shapes.unshift(area('waste', each));
+  shapes.push(line('trim-line', [point(zero, bottom), point(width, bottom)]));
   if (isNew) {
     // Outside the selvage, where it hides nothing.
     const at = point(BESIDE, middleOf(place).y);
@@ -155,37 +150,24 @@ export function drawCuttingPlan(plan: CuttingPlan, options: CuttingDrawingOption
   for (const { piece, x, y, width: across, height } of pieces) {
     const top = y.minus(row.top);
     const place = { left: x, top, right: x.plus(across), bottom: top.plus(height) };
-    shapes.push(
-      { kind: 'area', role: 'fabric', fabric: `${piece + 1}`, points: cornersOf(place) },
-      { kind: 'label', role: 'order', at: middleOf(place), text: { count: numberOf(piece) } },
-    );
+    shapes.push(fabricArea(`${piece + 1}`, place), {
+      kind: 'label',
+      role: 'order',
+      at: middleOf(place),
+      text: { count: numberOf(piece) },
+    });
   }
   const kinds = row.strips.map(({ kind }) => kind);
   for (const [index, strip] of row.strips.entries()) {
     shapes.push(...drawStrip(strip, kinds.indexOf(strip.kind) === index, row, width));
   }
   shapes.push(
-    { kind: 'area', role: 'outline', points: cornersOf(whole) },
-    { kind: 'line', role: 'selvage', points: [point(zero, zero), point(zero, whole.bottom)] },
-    { kind: 'line', role: 'selvage', points: [point(width, zero), point(width, whole.bottom)] },
+    area('outline', whole),
+    line('selvage', sideOf(whole, 'left')),
+    line('selvage', sideOf(whole, 'right')),
     { kind: 'scale', from: point(zero, zero), to: point(width, zero), toward: 'top' },
-    {
-      kind: 'dimension',
-      from: point(width, zero),
-      to: point(width, whole.bottom),
-      away: 'right',
-      row: 0,
-      measure: whole.bottom,
-    },
-    {
-      kind: 'dimension',
-      from: point(zero, whole.bottom),
-      to: point(width, whole.bottom),
-      away: 'bottom',
-      row: 0,
-      measure: width,
-      word: 'selvage to selvage',
-    },
+    dimension(whole, 'right'),
+    dimension(whole, 'bottom', 'selvage to selvage'),
   );
   return {
     title: notice(drawingSentences, 'cutting-title', {

@@ -1,11 +1,11 @@
 import { finishedPlace, type Place } from '../block/places.js';
 import type { LogCabin } from '../block/plan.js';
 import { notice } from '../plan/notice.js';
-import { blockParts } from './blockParts.js';
-import type { Drawing, Line, Shape } from './drawing.js';
-import { cornersOf, grown, middleOf, point, sizeOf } from './points.js';
+import { blockParts, numbered } from './blockParts.js';
+import type { Drawing, Shape } from './drawing.js';
+import { grown, sizeOf } from './points.js';
 import { drawingSentences } from './sentences.js';
-import { area, line } from './shapes.js';
+import { area, lineRound } from './shapes.js';
 
 /** A place in a mirror that stands on the left. */
 const mirrored = ({ left, top, right, bottom }: Place): Place => ({
@@ -14,10 +14,6 @@ const mirrored = ({ left, top, right, bottom }: Place): Place => ({
   right: left.negated(),
   bottom,
 });
-
-/** A closed line round a place. */
-const round = (place: Place): Line =>
-  line('seam', [...cornersOf(place), point(place.left, place.top)]);
 
 /**
  * The foundation that a block is sewn on: its seams mirrored, since it is sewn from the back, numbered
@@ -31,15 +27,11 @@ const round = (place: Place): Line =>
  */
 export function drawFoundation(plan: LogCabin): Drawing {
   const finished = mirrored(finishedPlace(plan, plan.rounds.length));
-  const parts = blockParts(plan).map(({ place, order }) => ({ place: mirrored(place), order }));
+  const parts = blockParts(plan).map((part) => ({ ...part, place: mirrored(part.place) }));
   const shapes: Shape[] = [
-    ...parts.map(({ place }) => round(place)),
-    ...parts.flatMap(({ place, order }): Shape[] =>
-      order === undefined
-        ? []
-        : [{ kind: 'label', role: 'order', at: middleOf(place), text: { count: order } }],
-    ),
-    line('finished-edge', [...cornersOf(finished), point(finished.left, finished.top)]),
+    ...parts.map(({ place }) => lineRound('seam', place)),
+    ...parts.flatMap(numbered),
+    lineRound('finished-edge', finished),
     area('outline', grown(finished, plan.seam)),
   ];
   return {

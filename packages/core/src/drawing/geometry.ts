@@ -29,6 +29,16 @@ export function boxAround(dots: readonly Dot[]): Box {
   };
 }
 
+/** The side of the larger square that a print is measured by. */
+export const FIVE_CENTIMETERS = 5 / 2.54;
+
+export const squareAt = ({ x, y }: Dot, side: number): readonly Dot[] => [
+  { x, y },
+  { x: x + side, y },
+  { x: x + side, y: y + side },
+  { x, y: y + side },
+];
+
 const numbers = (...values: readonly number[]): string =>
   values.map((value) => Math.round(value * 1000) / 1000).join(' ');
 

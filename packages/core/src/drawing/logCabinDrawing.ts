@@ -2,12 +2,11 @@ import { finishedPlace, type Place } from '../block/places.js';
 import type { LogCabin } from '../block/plan.js';
 import { countField } from '../plan/field.js';
 import { notice } from '../plan/notice.js';
-import type { Size } from '../plan/size.js';
-import { type BlockPart, blockParts, fabricsOf, reachOut } from './blockParts.js';
+import { blockParts, fabricsOf, numbered, reachOut } from './blockParts.js';
 import { blockDrawingSentences } from './blockSentences.js';
 import type { Dimension, Drawing, DrawingWord, Shape } from './drawing.js';
-import { cornersOf, grown, middleOf, point, sideOf, sizeOf } from './points.js';
-import { area, fabricArea, line } from './shapes.js';
+import { grown, sideOf, sizeOf } from './points.js';
+import { area, dimension, fabricArea, lineRound } from './shapes.js';
 
 /** How much of a block is drawn. */
 export interface LogCabinDrawingOptions {
@@ -23,19 +22,11 @@ function ruledEdge(raw: Place, toward: 'top' | 'left'): Shape {
 
 /** The sizes of nested places below the block, and beside it where it is no square. */
 function dimensions(nested: readonly (readonly [Place, DrawingWord])[]): Dimension[] {
-  const along = (away: 'bottom' | 'right', extent: keyof Size) =>
-    nested.map(([place, word], row): Dimension => {
-      const [from, to] = sideOf(place, away);
-      return { kind: 'dimension', from, to, away, row, measure: sizeOf(place)[extent], word };
-    });
+  const along = (away: 'bottom' | 'right') =>
+    nested.map(([place, word], row) => dimension(place, away, word, row));
   const square = nested.every(([place]) => sizeOf(place).width.equals(sizeOf(place).height));
-  return [...along('bottom', 'width'), ...(square ? [] : along('right', 'height'))];
+  return [...along('bottom'), ...(square ? [] : along('right'))];
 }
-
-const numbered = ({ place, order }: BlockPart): Shape[] =>
-  order === undefined
-    ? []
-    : [{ kind: 'label', role: 'order', at: middleOf(place), text: { count: order } }];
 
 /**
  * The block as sewn and trimmed, with its seam allowance, its logs numbered in sewing order, and a
@@ -54,7 +45,6 @@ export function drawLogCabin(plan: LogCabin, options: LogCabinDrawingOptions = {
   const center = finishedPlace(plan, 0);
   const logs = plan.logs.filter((log) => log.round <= round).length;
   const parts = blockParts(plan, logs);
-  const finishedEdge = [...cornersOf(finished), point(finished.left, finished.top)];
   return {
     title: notice(blockDrawingSentences, 'block-title', {
       finished: sizeOf(finished),
@@ -69,7 +59,7 @@ export function drawLogCabin(plan: LogCabin, options: LogCabinDrawingOptions = {
     shapes: [
       ...parts.map(({ place, fabric }) => fabricArea(fabric, reachOut(place, finished, raw))),
       ...parts.flatMap(numbered),
-      line('finished-edge', finishedEdge),
+      lineRound('finished-edge', finished),
       area('outline', raw),
       ruledEdge(raw, 'top'),
       ruledEdge(raw, 'left'),

@@ -5,7 +5,7 @@ import { notice } from '../plan/notice.js';
 import type { Drawing, Line, Shape } from './drawing.js';
 import { cornersOf, middleOf, point } from './points.js';
 import { drawingSentences } from './sentences.js';
-import { area, fabricArea, line } from './shapes.js';
+import { area, dimension, fabricArea, line } from './shapes.js';
 
 /** A rectangle of fabric, and what is cut from it. */
 export interface PackingToDraw {
@@ -103,24 +103,7 @@ export function drawPacking(fabric: PackingToDraw, options: PackingDrawingOption
     role: 'outline',
     points: outline,
   });
-  shapes.push(
-    {
-      kind: 'dimension',
-      from: point(width, zero),
-      to: point(width, down),
-      away: 'right',
-      row: 0,
-      measure: down,
-    },
-    {
-      kind: 'dimension',
-      from: point(zero, down),
-      to: point(width, down),
-      away: 'bottom',
-      row: 0,
-      measure: width,
-    },
-  );
+  shapes.push(dimension(whole, 'right'), dimension(whole, 'bottom'));
   const lost = missingCorner && {
     corner: { width: missingCorner.width, height: missingCorner.length },
   };

@@ -2,16 +2,14 @@ import type { Place } from '../block/places.js';
 import { fail } from '../errors/error.js';
 import { length } from '../length/length.js';
 import { checkFields, countField, lengthField, missing } from '../plan/field.js';
-import type { Cell } from '../quilt/layout/plan.js';
 import { inWords } from '../unit/say.js';
 import type { BlockFace } from './blockFace.js';
 import { bindingAreas, borderAreas } from './borderAreas.js';
 import { blockLayer, polygon } from './cellAreas.js';
-import type { Area, Dimension, Drawing } from './drawing.js';
-import { sideOf } from './points.js';
+import type { Area, Drawing } from './drawing.js';
 import type { QuiltDrawingSpec, QuiltFabrics } from './quiltDrawingSpec.js';
 import { drawingSentences } from './sentences.js';
-import { area } from './shapes.js';
+import { area, dimension } from './shapes.js';
 
 const FIELDS: readonly (keyof QuiltDrawingSpec)[] = [
   'layout',
@@ -58,7 +56,7 @@ function cellAreas(spec: QuiltDrawingSpec, fabrics: QuiltFabrics): readonly Area
   const lay = blockLayer();
   const block = blockIn(spec);
   let place = 0;
-  return spec.layout.cells.flatMap((cell: Cell): readonly Area[] => {
+  return spec.layout.cells.flatMap((cell): readonly Area[] => {
     const { kind, corners } = cell;
     if (kind !== 'block') return [polygon(fabrics[kind] ?? kind, corners)];
     const areas = lay(block(place), cell);
@@ -66,15 +64,6 @@ function cellAreas(spec: QuiltDrawingSpec, fabrics: QuiltFabrics): readonly Area
     return [...areas, { kind: 'area', role: 'outline', points: corners }];
   });
 }
-
-/** The quilt's finished width below and its height beside it. */
-const dimensions = (finished: Place): readonly Dimension[] =>
-  (['bottom', 'right'] as const).map((away) => {
-    const [from, to] = sideOf(finished, away);
-    const measure =
-      away === 'bottom' ? finished.right.minus(finished.left) : finished.bottom.minus(finished.top);
-    return { kind: 'dimension', from, to, away, row: 0, measure, word: 'finished' };
-  });
 
 const nameOf = (index: number, count: number): string =>
   count === 1 ? 'border' : `border ${index + 1}`;
@@ -128,6 +117,11 @@ export function drawQuilt(spec: QuiltDrawingSpec): Drawing {
       borders: all.length,
     }),
     fabrics: [...new Set(areas.flatMap(({ fabric }) => (fabric === undefined ? [] : [fabric])))],
-    shapes: [...areas, area('outline', edge), ...dimensions(finished)],
+    shapes: [
+      ...areas,
+      area('outline', edge),
+      dimension(finished, 'bottom', 'finished'),
+      dimension(finished, 'right', 'finished'),
+    ],
   };
 }

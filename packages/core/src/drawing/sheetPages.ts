@@ -1,8 +1,7 @@
 import { fail } from '../errors/error.js';
-import type { Notice } from '../plan/notice.js';
-import { notice } from '../plan/notice.js';
+import { type Notice, notice } from '../plan/notice.js';
 import type { Drawing } from './drawing.js';
-import { pathThrough } from './geometry.js';
+import { FIVE_CENTIMETERS, pathThrough, squareAt } from './geometry.js';
 import { pathLooks, textColor } from './look.js';
 import type { Painting } from './marks.js';
 import { type PaintOptions, paint } from './paint.js';
@@ -35,7 +34,6 @@ export interface SheetPage {
 /** What neighboring sheets show twice. */
 const OVERLAP = 0.5;
 const HEADER = 0.35;
-const FIVE_CENTIMETERS = 5 / 2.54;
 /** The check square and the air above it. */
 const FOOTER = FIVE_CENTIMETERS + 0.15;
 const MOST_PAGES = 200;
@@ -92,15 +90,7 @@ function wrapped(text: string, most: number): readonly string[] {
 }
 
 const square = (x: number, y: number, side: number): string =>
-  pathThrough(
-    [
-      { x, y },
-      { x: x + side, y },
-      { x: x + side, y: y + side },
-      { x, y: y + side },
-    ],
-    true,
-  );
+  pathThrough(squareAt({ x, y }, side), true);
 
 /** A square of 5 cm ruled in centimeters, in its corner one of an inch ruled in eighths. */
 function checkSquare(left: number, bottom: number): readonly SvgNode[] {

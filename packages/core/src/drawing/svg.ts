@@ -1,4 +1,5 @@
 import { entryAt } from '../plan/entryAt.js';
+import { escaped } from '../plan/escaped.js';
 import type { Drawing } from './drawing.js';
 import { pathLooks, TINTS, textColor } from './look.js';
 import type { Mark, PathMark, TextMark } from './marks.js';
@@ -13,25 +14,16 @@ export interface SvgOptions extends PaintOptions {
   readonly size?: 'screen' | 'true';
 }
 
-const ESCAPES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
 /** Control characters and halves of characters have no place in XML, escaped or not. */
 const NOT_XML = /[\p{Cc}\p{Cs}\ufffe\uffff]/gu;
 
 /** A text that may stand in XML. */
-const escaped = (text: string): string =>
-  text.replace(NOT_XML, ' ').replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? sign);
+const xmlText = (text: string): string => escaped(text.replace(NOT_XML, ' '));
 
 /** Attributes as they stand in a tag. */
 const attributes = (values: Readonly<Record<string, string | number>>): string =>
   Object.entries(values)
-    .map(([name, value]) => ` ${name}="${escaped(String(value))}"`)
+    .map(([name, value]) => ` ${name}="${xmlText(String(value))}"`)
     .join('');
 
 /** An SVG element as data: a page makes a node of it, `svgText` a text. */
@@ -44,7 +36,7 @@ export interface SvgNode {
 
 /** An SVG element as text. */
 export function svgText({ name, attributes: values, content = [] }: SvgNode): string {
-  const inside = typeof content === 'string' ? escaped(content) : content.map(svgText).join('');
+  const inside = typeof content === 'string' ? xmlText(content) : content.map(svgText).join('');
   const tag = `${name}${attributes(values)}`;
   return inside === '' ? `<${tag}/>` : `<${tag}>${inside}</${name}>`;
 }

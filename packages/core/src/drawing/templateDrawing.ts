@@ -1,9 +1,10 @@
-import { type Length, length } from '../length/length.js';
+import type { Length } from '../length/length.js';
+import { longerOf } from '../length/longer.js';
 import { countField, missing } from '../plan/field.js';
 import type { CurveTemplate, UnitPatch, UnitPlan } from '../unit/plan.js';
 import { inWords } from '../unit/say.js';
 import type { Area, Drawing, DrawingWord, Label, Shape } from './drawing.js';
-import { boxAround, type Dot } from './geometry.js';
+import { boxAround, type Dot, FIVE_CENTIMETERS, squareAt } from './geometry.js';
 import { drawingSentences } from './sentences.js';
 import { dotsWithArc, pointAt } from './unitOutlines.js';
 
@@ -21,7 +22,6 @@ const PARTS = 64;
 /** Room between the template and the squares, in inches. */
 const GAP = 0.4;
 const INCH = 1;
-const FIVE_CENTIMETERS = 5 / 2.54;
 
 const NOTES: readonly DrawingWord[] = [
   'Print at 100 %.',
@@ -41,13 +41,6 @@ const outline = (dots: readonly Dot[]): Area => ({
   role: 'outline',
   points: dots.map(pointAt),
 });
-
-const squareAt = ({ x, y }: Dot, side: number): readonly Dot[] => [
-  { x, y },
-  { x: x + side, y },
-  { x: x + side, y: y + side },
-  { x, y: y + side },
-];
 
 /** Squares to hold a ruler to, below the template, and what to know before it is used. */
 function checks(dots: readonly Dot[]): readonly Shape[] {
@@ -70,9 +63,6 @@ function checks(dots: readonly Dot[]): readonly Shape[] {
     ),
   ];
 }
-
-const longest = (lengths: readonly Length[]): Length =>
-  lengths.reduce((most, each) => (each.compareTo(most) > 0 ? each : most), length(0));
 
 /** The curve's middle, marked across its seam allowance, and the piece's name in its own half. */
 function inside(
@@ -111,7 +101,7 @@ function sewingLine({ points, arc }: UnitPatch, seam: number): Shape {
 /**
  * A template with its raw edge, its seam and the middle of its curve. `toSvg(…, { size: 'true' })`
  * writes it in real inches; as a sheet it has a square of 1 inch and one of 5 cm to measure before it
- * is used. Arcs are chords within a thousandth of an inch.
+ * is used. Arcs are chords, within a thousandth of an inch up to a radius of 13 inches.
  *
  * @throws EighthsError `missing-field` where the plan has no templates, `not-a-count` where it has no
  *   such template
@@ -128,7 +118,8 @@ export function drawTemplate(plan: UnitPlan, options: TemplateDrawingOptions = {
   const { points, arcFrom, center, radius, piece } = template;
   const dots = dotsWithArc(points, { from: arcFrom, center, radius }, PARTS);
   const { left, top, right, bottom } = boxAround(dots);
-  const [width, height] = [longest(points.map(({ x }) => x)), longest(points.map(({ y }) => y))];
+  const width = points.map(({ x }) => x).reduce(longerOf);
+  const height = points.map(({ y }) => y).reduce(longerOf);
   const corner = (x: number, y: number) => pointAt({ x, y });
   return {
     title: inWords(drawingSentences, 'template-title', { piece, size: { width, height } }),

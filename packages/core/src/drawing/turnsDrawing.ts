@@ -1,55 +1,15 @@
-import { finishedPlace, type Place } from '../block/places.js';
 import type { LogCabin } from '../block/plan.js';
 import type { BlockTurns } from '../block/turns.js';
-import { firstWideSide } from '../block/wideCorner.js';
 import { fail } from '../errors/error.js';
-import { type Length, length } from '../length/length.js';
-import { entryAt } from '../plan/entryAt.js';
+import { length } from '../length/length.js';
 import { notice } from '../plan/notice.js';
-import { SIDES } from '../plan/side.js';
-import { blockParts, fabricsOf } from './blockParts.js';
-import type { Dimension, Drawing, Shape } from './drawing.js';
-import { sideOf, turnPlace } from './points.js';
+import { logCabinFace } from './blockFace.js';
+import { fabricsOf } from './blockParts.js';
+import { blockLayer } from './cellAreas.js';
+import type { Drawing } from './drawing.js';
+import { cornersOf } from './points.js';
 import { drawingSentences } from './sentences.js';
-import { area, fabricArea } from './shapes.js';
-
-const moved = ({ left, top, right, bottom }: Place, x: Length, y: Length): Place => ({
-  left: left.plus(x),
-  top: top.plus(y),
-  right: right.plus(x),
-  bottom: bottom.plus(y),
-});
-
-/** Quarter turns that bring a block's wide half right and below; a plain block stays as it is. */
-function unturned(plan: LogCabin): number {
-  const first = firstWideSide(plan);
-  return first === undefined ? 0 : (1 - SIDES.indexOf(first)) & 3;
-}
-
-/** A block's parts with its top left corner in the origin, turned about its middle. */
-function turnedParts(
-  plan: LogCabin,
-  quarterTurns: number,
-): readonly { readonly fabric: string; readonly place: Place }[] {
-  const { left, top } = finishedPlace(plan, plan.rounds.length);
-  const [none, side] = [length(0), plan.finished.width];
-  const turns = quarterTurns & 3;
-  const x = turns === 1 || turns === 2 ? side : none;
-  const y = turns === 2 || turns === 3 ? side : none;
-  return blockParts(plan).map(({ fabric, place }) => {
-    const atOrigin = moved(place, left.negated(), top.negated());
-    return { fabric, place: moved(turnPlace(atOrigin, turns), x, y) };
-  });
-}
-
-/** The quilt's width below and its height beside it. */
-function dimensions(quilt: Place): readonly Dimension[] {
-  return (['bottom', 'right'] as const).map((away) => {
-    const [from, to] = sideOf(quilt, away);
-    const measure = away === 'bottom' ? quilt.right : quilt.bottom;
-    return { kind: 'dimension', from, to, away, row: 0, measure, word: 'finished' };
-  });
-}
+import { area, dimension } from './shapes.js';
 
 /**
  * A quilt top of finished blocks, turned as `blockTurns` says. A curved block is first brought to its
@@ -71,27 +31,18 @@ export function drawBlockTurns(plan: LogCabin, turns: BlockTurns): Drawing {
       'Only a square block can be turned by a quarter; this one finishes {width} by {height}.',
     );
   }
-  const first = unturned(plan);
-  const parts = [0, 1, 2, 3].map((turn) => turnedParts(plan, first + turn));
+  const { across, down, rows } = turns;
+  const [face, lay] = [logCabinFace(plan), blockLayer()];
   const none = length(0);
-  const quilt = {
-    left: none,
-    top: none,
-    right: width.times(turns.across),
-    bottom: width.times(turns.down),
-  };
-  const block = { left: none, top: none, right: width, bottom: width };
-  const shapes: Shape[] = turns.rows.flatMap((row, down) =>
-    row.flatMap((turn, across) => {
-      const [x, y] = [width.times(across), width.times(down)];
-      return [
-        ...entryAt(parts, turn).map(({ fabric, place }) => fabricArea(fabric, moved(place, x, y))),
-        area('outline', moved(block, x, y)),
-      ];
+  const quilt = { left: none, top: none, right: width.times(across), bottom: width.times(down) };
+  const shapes = rows.flatMap((row, y) =>
+    row.flatMap((turn, x) => {
+      const [left, top] = [width.times(x), width.times(y)];
+      const place = { left, top, right: left.plus(width), bottom: top.plus(width) };
+      return [...lay(face, { turn, corners: cornersOf(place) }), area('outline', place)];
     }),
   );
   const setting = turns.setting.replaceAll('-', ' ');
-  const { across, down } = turns;
   return {
     title: notice(drawingSentences, 'turns-title', {
       across,
@@ -101,6 +52,11 @@ export function drawBlockTurns(plan: LogCabin, turns: BlockTurns): Drawing {
     }),
     description: notice(drawingSentences, 'turns-description', { setting, finished: width }),
     fabrics: fabricsOf(plan),
-    shapes: [...shapes, area('outline', quilt), ...dimensions(quilt)],
+    shapes: [
+      ...shapes,
+      area('outline', quilt),
+      dimension(quilt, 'bottom', 'finished'),
+      dimension(quilt, 'right', 'finished'),
+    ],
   };
 }

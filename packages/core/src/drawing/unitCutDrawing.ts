@@ -1,7 +1,9 @@
 import type { Hand } from '../block/trimCuts.js';
 import { type Length, length } from '../length/length.js';
+import { shorterOf } from '../length/longer.js';
 import { entryAt } from '../plan/entryAt.js';
 import { choiceField, countField } from '../plan/field.js';
+import { HANDS } from '../plan/side.js';
 import type { StripCuts, UnitCut, UnitPlan } from '../unit/plan.js';
 import { inWords } from '../unit/say.js';
 import type { Drawing, Line, LineRole, Point, Shape } from './drawing.js';
@@ -16,8 +18,6 @@ export interface UnitCutDrawingOptions extends UnitDrawingOptions {
   /** The place of the cut in the plan's list, from 1; default 1. */
   readonly cut?: number;
 }
-
-const hands: readonly Hand[] = ['left', 'right'];
 
 /** How many shapes are shown on a strip. */
 const SHOWN = 4;
@@ -157,7 +157,7 @@ function stripCutting(strip: StripCuts, shown: Length, hand: Hand): readonly Lin
  * drawUnitCut(halfSquareTriangles({ finished: 3 })).title.text; // 'To cut: 1 of 3 7/8'
  */
 export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {}): Drawing {
-  const hand = choiceField(options.hand ?? 'right', 'hand', hands);
+  const hand = choiceField(options.hand ?? 'right', 'hand', HANDS);
   const place = countField(options.cut ?? 1, 'cut', 1, plan.cuts.length);
   const cut = entryAt(plan.cuts, place - 1);
   const { width: full, height, fabric, count } = cut;
@@ -168,8 +168,7 @@ export function drawUnitCut(plan: UnitPlan, options: UnitCutDrawingOptions = {})
   const strip = isStrip ? own : undefined;
   const end = strip?.first.plus(strip.step.times(SHOWN)).plus(strip.step.dividedBy(2));
   const some = end ?? (isStrip ? height.times(SHOWN) : full);
-  const most = strip?.usable ?? full;
-  const width = some.compareTo(most) < 0 ? some : most;
+  const width = shorterOf(some, strip?.usable ?? full);
   const corners = cornersOf(width, height);
   const { topLeft, topRight, bottomRight, bottomLeft } = corners;
   const outline = [topLeft, topRight, bottomRight, bottomLeft];

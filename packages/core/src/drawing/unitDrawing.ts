@@ -1,5 +1,6 @@
 import type { Hand } from '../block/trimCuts.js';
 import { choiceField } from '../plan/field.js';
+import { HANDS } from '../plan/side.js';
 import type { TrimMark, UnitPlan } from '../unit/plan.js';
 import { inWords } from '../unit/say.js';
 import type { Drawing, Line, Point, Shape } from './drawing.js';
@@ -15,8 +16,6 @@ export interface UnitDrawingOptions {
 
 /** How far a ruler is drawn beyond the unit. */
 const OVERHANG = 0.5;
-
-const hands: readonly Hand[] = ['left', 'right'];
 
 /** A trim mark's line, moved from the trimmed unit's corner to the finished one's. */
 function markLine(mark: TrimMark, seam: number): readonly Line[] {
@@ -82,7 +81,7 @@ const isSquaredUp = ({ trims, outline, approximate }: UnitPlan): boolean =>
  * drawUnit(plan).title.text; // 'The unit as sewn: 3 finished, trim to 3 1/2'
  */
 export function drawUnit(plan: UnitPlan, options: UnitDrawingOptions = {}): Drawing {
-  const hand = choiceField(options.hand ?? 'right', 'hand', hands);
+  const hand = choiceField(options.hand ?? 'right', 'hand', HANDS);
   const seam = plan.seam.toNumber();
   const finished = plan.outline.map(dotAt);
   const raw = grown(finished, seam);

@@ -1,6 +1,6 @@
 import { type Length, length } from '../length/length.js';
 import { entryAt } from '../plan/entryAt.js';
-import type { UnitPatch, UnitPlan } from '../unit/plan.js';
+import type { UnitArc, UnitPatch, UnitPlan } from '../unit/plan.js';
 import type { UnitPoint } from '../unit/point.js';
 import type { Point } from './drawing.js';
 import { type Dot, dotAt } from './geometry.js';
@@ -61,17 +61,10 @@ export function grown(outline: readonly Dot[], by: number): readonly Dot[] {
   });
 }
 
-/** An arc between two corners of an outline. */
-interface OutlineArc {
-  readonly from: number;
-  readonly center: UnitPoint;
-  readonly radius: Length;
-}
-
 /** The corners of an outline, and enough dots between them where its edge is an arc. */
 export function dotsWithArc(
   points: readonly UnitPoint[],
-  arc: OutlineArc | undefined,
+  arc: UnitArc | undefined,
   parts = 24,
 ): readonly Dot[] {
   const dots = points.map(dotAt);

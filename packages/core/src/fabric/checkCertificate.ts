@@ -2,16 +2,19 @@ import { type Length, length } from '../length/length.js';
 import { entryAt } from '../plan/entryAt.js';
 import type { Piece } from '../plan/piece.js';
 import type { CertificateCheck, CertifiedPlan } from './certificate.js';
+import { dearest } from './dearest.js';
 import { readCutting } from './readCutting.js';
 import type { CuttingSpec } from './spec.js';
 import { checkThrifty } from './thrifty/checkThrifty.js';
 import { fractionOf, inUnits } from './units.js';
 
 /**
- * Checks a plan's lower bound again, without the solver: for each width of strips one knapsack finds
- * the greatest price of a strip, and all pieces' prices divided by it, rounded up, are the strips
- * that are needed. In a thrifty plan those are rows, and the prices of `worths` are checked by the
- * knapsacks of rows, sections and strips, one for each height. Takes time in proportion to pieces in a strip times sizes times units in a strip.
+ * Checks a plan's lower bound again, with knapsacks of its own: for each width of strips one finds the
+ * greatest price of a strip, and all pieces' prices divided by it, rounded up, are the strips that are
+ * needed. In a thrifty plan those are rows, and the prices of `worths` are checked by the knapsacks of
+ * rows, sections and strips, one for each height; that no lower choice of strips is worth enough, the
+ * solver's search shows again. Takes time in proportion to pieces in a strip times sizes times units in
+ * a strip.
  *
  * @param plan a cutting plan, or one that was JSON in between.
  * @throws EighthsError where the spec itself is refused.
@@ -61,29 +64,20 @@ function checkPlain(
   return { holds: claimed.compareTo(plan.lowerBound) >= 0, proven, searched };
 }
 
-interface Priced {
-  readonly piece: Piece;
-  readonly price: number;
-}
-
-function stripsNeeded(width: Length, priced: readonly Priced[]): number {
+function stripsNeeded(
+  width: Length,
+  priced: readonly { readonly piece: Piece; readonly price: number }[],
+): number {
   const { capacity, sizes } = inUnits(
     fractionOf(width, 'width'),
     priced.map(({ piece }) => fractionOf(piece.length, 'pieces')),
     priced.map(({ piece }) => piece.count),
   );
-  // Piece by piece: the greatest price of pieces within each room, up to a whole strip.
-  const dearest = new Array<number>(capacity + 1).fill(0);
-  priced.forEach(({ piece, price }, i) => {
-    const size = entryAt(sizes, i);
-    const copies = Math.min(piece.count, Math.floor(capacity / size));
-    for (let copy = 0; copy < copies; copy += 1) {
-      for (let room = capacity; room >= size; room -= 1) {
-        dearest[room] = Math.max(entryAt(dearest, room), entryAt(dearest, room - size) + price);
-      }
-    }
-  });
-  const most = entryAt(dearest, capacity);
+  const inStrips = dearest(
+    capacity,
+    priced.map(({ piece: { count }, price }, i) => ({ size: entryAt(sizes, i), count, price })),
+  );
+  const most = entryAt(inStrips, capacity);
   const total = priced.reduce((sum, { piece, price }) => sum + piece.count * price, 0);
   return most === 0 ? 0 : Math.ceil(total / most);
 }

@@ -1,5 +1,4 @@
-import type { LengthInput } from '../length/length.js';
-import { type Length, length } from '../length/length.js';
+import { type Length, type LengthInput, length } from '../length/length.js';
 import type { CertifiedPlan } from './certificate.js';
 import { checkCertificate } from './checkCertificate.js';
 import { isCuttable } from './isCuttable.js';

@@ -1,3 +1,4 @@
+import { atOnce } from '../plan/atOnce.js';
 import { type PlannedStrips, plainPlan } from './plainPlan.js';
 import type { CuttingPlan } from './plan.js';
 import { readCutting } from './readCutting.js';
@@ -92,8 +93,5 @@ export function* cuttingPlanInParts(
  * cuttingPlan({ width: 42, pieces, method: 'plain' }).length.toString(); // '7 1/2'
  */
 export function cuttingPlan(spec: CuttingSpec): CuttingPlan {
-  const making = cuttingPlanInParts(spec);
-  let state = making.next();
-  while (!state.done) state = making.next();
-  return state.value;
+  return atOnce(cuttingPlanInParts(spec));
 }

@@ -1,5 +1,6 @@
-import { type LengthInput, length } from '../length/length.js';
+import type { LengthInput } from '../length/length.js';
 import { checkFields, lengthField, missing } from '../plan/field.js';
+import { areaOf } from '../plan/piece.js';
 import { cuttingPlan } from './cuttingPlan.js';
 import type { CuttingPlan } from './plan.js';
 import { readCutting } from './readCutting.js';
@@ -47,12 +48,8 @@ export function howManyFrom(spec: OnHandSpec): OnHand {
     Math.floor(MOST_OF_ONE_PIECE / Math.max(...counts)),
     Math.floor(MOST_PIECES / counts.reduce((sum, count) => sum + count, 0)),
   );
-  const area = pieces.reduce(
-    (sum, piece) => sum.plus(piece.width.times(piece.length).times(piece.count)),
-    length(0),
-  );
   // One more than the area holds, and one for floating point.
-  const byArea = Math.floor(width.times(onHand).toNumber() / area.toNumber()) + 2;
+  const byArea = Math.floor(width.times(onHand).toNumber() / areaOf(pieces).toNumber()) + 2;
 
   let best: CuttingPlan | undefined;
   let refused: CuttingPlan | undefined;

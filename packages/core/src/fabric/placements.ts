@@ -44,8 +44,8 @@ type Cut = Omit<Placement, 'piece'> & { readonly pieces: readonly number[] };
 
 /**
  * Every piece of a plan where it lies on the fabric, in the order of the cuts: strips from the
- * squared-up end down, and in each strip from the selvage on, in each end row by row. Pieces of one size are dealt in the
- * order of the spec.
+ * squared-up end down, and in each strip from the selvage on, in each end row by row. Pieces of one
+ * size are dealt in the order of the spec.
  *
  * @example
  * const plan = cuttingPlan({ width: 42, pieces: [{ width: 5, length: 5, count: 8 }] });
@@ -67,7 +67,7 @@ export function placementsOf(plan: PlacedPlan): readonly Placement[] {
   let y = length(0);
   for (const strip of plan.strips) {
     const height = length(strip.width);
-    const cuts = cutsIn(strip);
+    const cuts = placesIn(strip);
     for (let n = 0; n < strip.count; n += 1) {
       for (const { pieces, ...place } of cuts) {
         placements.push({ piece: deal(pieces), ...place, y: y.plus(place.y) });
@@ -79,7 +79,7 @@ export function placementsOf(plan: PlacedPlan): readonly Placement[] {
 }
 
 /** Where each piece lies in a strip: the same in all strips that are cut alike. */
-function cutsIn(strip: PlacedPlan['strips'][number]): readonly Cut[] {
+function placesIn(strip: PlacedPlan['strips'][number]): readonly Cut[] {
   const placed: Cut[] = [];
   const cutAlong = (
     cuts: readonly PlacedCut[],

@@ -1,6 +1,7 @@
 import { type Length, length } from '../length/length.js';
 import { entryAt } from '../plan/entryAt.js';
-import { notice } from '../plan/notice.js';
+import { warningsFrom } from '../plan/notice.js';
+import { areaOf } from '../plan/piece.js';
 import { type BoundCertificate, certificateOf } from './certificate.js';
 import { placementsOf } from './placements.js';
 import type { CuttingPlan, Strip } from './plan.js';
@@ -10,6 +11,8 @@ import type { CuttingMethod } from './spec.js';
 import { cuttingSteps } from './steps.js';
 import type { Cutting } from './stock/cuttingStock.js';
 import type { StripGroup } from './stripGroups.js';
+
+const warning = warningsFrom(cuttingSentences);
 
 /** How the strips of one width are cut, in units. */
 export interface PlannedStrips {
@@ -39,8 +42,7 @@ export function planOf(
 ): CuttingPlan {
   const total = sum(strips.map((strip) => strip.width.times(strip.count)));
   const optimal = total.equals(lowerBound);
-  const area = sum(pieces.map((piece) => piece.width.times(piece.length).times(piece.count)));
-  const doubt = notice(cuttingSentences, 'not-proven', { length: total, lowerBound });
+  const doubt = warning('not-proven', 'effort', { length: total, lowerBound });
   const placed = { pieces, strips };
   return {
     method,
@@ -51,9 +53,9 @@ export function planOf(
     lowerBound,
     optimal,
     certificate,
-    used: area.toNumber() / total.times(width).toNumber(),
+    used: areaOf(pieces).toNumber() / total.times(width).toNumber(),
     steps: cuttingSteps(strips, layers),
-    warnings: optimal ? [] : [{ ...doubt, code: 'not-proven', field: 'effort' }],
+    warnings: optimal ? [] : [doubt],
     placements: () => placementsOf(placed),
   };
 }

@@ -1,5 +1,6 @@
 import { fail } from '../errors/error.js';
 import type { FractionInput, Length } from '../length/length.js';
+import { greatestDivisor } from '../number/greatestDivisor.js';
 import { MOST_UNITS } from './spec.js';
 import type { Stock } from './stock/stock.js';
 
@@ -15,9 +16,9 @@ export function inUnits(
   lengths: readonly FractionInput[],
   demands: readonly number[],
 ): Stock {
-  const denominator = lengths.reduce((all, { d }) => (all / gcd(all, d)) * d, 1n);
+  const denominator = lengths.reduce((all, { d }) => (all / greatestDivisor(all, d)) * d, 1n);
   const numerators = lengths.map(({ n, d }) => n * (denominator / d));
-  const unit = numerators.reduce(gcd, 0n);
+  const unit = numerators.reduce(greatestDivisor, 0n);
   const sizes = numerators.map((numerator) => numerator / unit);
   const all = sizes.reduce((sum, size, i) => sum + size * BigInt(demands[i] ?? 0), 0n);
   const fit = (room.n * denominator) / (room.d * unit);
@@ -33,14 +34,8 @@ export function inUnits(
   return { capacity, sizes: sizes.map(Number), demands };
 }
 
-function gcd(a: bigint, b: bigint): bigint {
-  let [greater, smaller] = [a, b];
-  while (smaller > 0n) [greater, smaller] = [smaller, greater % smaller];
-  return greater;
-}
-
 /**
- * The fraction that a length along the strip is.
+ * The fraction that a cut size is.
  *
  * @throws EighthsError `not-a-fraction` where it holds a root.
  */

@@ -1,6 +1,7 @@
 import { fail } from '../errors/error.js';
 import { formatLength } from '../length/format.js';
 import { type Length, type LengthInput, length } from '../length/length.js';
+import { atOnce } from '../plan/atOnce.js';
 import { checkFields, lengthField } from '../plan/field.js';
 import type { Size } from '../plan/size.js';
 import { cutsIn } from './cutsIn.js';
@@ -93,10 +94,7 @@ export function yardage(
   specOrPlan: CuttingSpec | CuttingPlan,
   options: YardageOptions = {},
 ): Yardage {
-  const making = yardageInParts(specOrPlan, options);
-  let state = making.next();
-  while (!state.done) state = making.next();
-  return state.value;
+  return atOnce(yardageInParts(specOrPlan, options));
 }
 
 /**

@@ -20,19 +20,19 @@ export function shownText(input: unknown): string {
   return text.length > SHOWN ? `${text.slice(0, SHOWN)}…` : text;
 }
 
+/** @throws EighthsError `unknown-choice` naming the words accepted */
+export function notAChoice(input: unknown, field: string, choices: readonly string[]): never {
+  const values = { value: shownText(input), choices: choices.join(', ') };
+  fail('unknown-choice', field, values, '“{value}” is not known here. Use one of: {choices}.');
+}
+
 /**
  * One of a list of words.
  *
  * @throws EighthsError `unknown-choice` naming the words accepted.
  */
-export function choiceField<Choice extends string>(
+export const choiceField = <Choice extends string>(
   input: Choice,
   field: string,
   choices: readonly Choice[],
-): Choice {
-  if (!choices.includes(input)) {
-    const values = { value: shownText(input), choices: choices.join(', ') };
-    fail('unknown-choice', field, values, '“{value}” is not known here. Use one of: {choices}.');
-  }
-  return input;
-}
+): Choice => (choices.includes(input) ? input : notAChoice(input, field, choices));

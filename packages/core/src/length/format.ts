@@ -213,6 +213,12 @@ function spoken(
   const { one, several } = units[unit];
   const number = decimalText(fraction, locale);
   if (isEnglish(locale)) return `${number} ${number === '1' ? one : several}`;
-  const options = { style: 'unit', unit: one, unitDisplay: 'long' } as const;
+  const options = {
+    style: 'unit',
+    unit: one,
+    unitDisplay: 'long',
+    // With fewer, 1.0001 would be one inch, and not several.
+    maximumFractionDigits: EXACT_PLACES,
+  } as const;
   return `${number} ${localePart(locale, 'unit', Number(n) / Number(d), options) ?? unit}`;
 }

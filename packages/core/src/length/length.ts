@@ -104,7 +104,11 @@ export class Length {
     return new Length(exact.fromRational(multiply(size, rational(count))));
   }
 
-  /** Whether this is a whole number of steps. */
+  /**
+   * Whether this is a whole number of steps.
+   *
+   * @throws EighthsError `length-step` as `toGrid`
+   */
   isOnGrid(step: LengthInput): boolean {
     return exact.isWhole(exact.divide(this.#exact, stepOf(step)));
   }

@@ -1,3 +1,5 @@
+import { greatestDivisor } from './greatestDivisor.js';
+
 /** An exact rational number in lowest terms, s · n / d with s = ±1, n ≥ 0 and d > 0. */
 export interface Rational {
   readonly s: bigint;
@@ -11,8 +13,7 @@ const size = (value: bigint): bigint => (value < 0n ? -value : value);
 export function rational(numerator: bigint, denominator = 1n): Rational {
   const s = numerator < 0n === denominator < 0n ? 1n : -1n;
   const [n, d] = [size(numerator), size(denominator)];
-  let [divisor, rest] = [d, d === 1n ? 0n : n];
-  while (rest > 0n) [divisor, rest] = [rest, divisor % rest];
+  const divisor = d === 1n ? d : greatestDivisor(d, n);
   return divisor === 1n ? { s, n, d } : { s, n: n / divisor, d: d / divisor };
 }
 
@@ -33,7 +34,7 @@ export const multiply = (a: Rational, b: Rational): Rational =>
 export const divide = (a: Rational, b: Rational): Rational =>
   rational(numerator(a) * b.d, a.d * numerator(b));
 
-/** Below 0 where a < b, 0 where they are equal, above 0 where a > b; nothing is brought to lowest terms. */
+/** −1 where a < b, 0 where they are equal, 1 where a > b; nothing is brought to lowest terms. */
 export const compare = (a: Rational, b: Rational): -1 | 0 | 1 => {
   const [left, right] = [numerator(a) * b.d, numerator(b) * a.d];
   return left < right ? -1 : left > right ? 1 : 0;

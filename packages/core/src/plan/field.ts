@@ -2,7 +2,7 @@ import { EighthsError, fail } from '../errors/error.js';
 import { shownText } from '../length/choice.js';
 import { type Length, type LengthInput, length } from '../length/length.js';
 
-export { choiceField } from '../length/choice.js';
+export { choiceField, notAChoice } from '../length/choice.js';
 
 /** What a length in a field may be. */
 export type Sign = 'any' | 'zero or more' | 'positive';
@@ -35,9 +35,10 @@ function readAt(input: LengthInput, field: string): Length {
 /**
  * A length that has to be a fraction, such as a grid's step.
  *
- * @throws EighthsError `length-with-root`
+ * @throws EighthsError `length-with-root`, and as `lengthField`
  */
-export function rationalField(value: Length, field: string): Length {
+export function rationalField(input: LengthInput, field: string, sign?: Sign): Length {
+  const value = lengthField(input, field, sign);
   if (value.toFraction() === undefined) {
     fail(
       'length-with-root',
@@ -50,37 +51,84 @@ export function rationalField(value: Length, field: string): Length {
 }
 
 /**
+ * A length within limits, both of which it may reach.
+ *
+ * @throws EighthsError `out-of-range`, `not-positive`, or of a length
+ */
+export function lengthBetween(
+  input: LengthInput,
+  field: string,
+  least: LengthInput,
+  most: LengthInput,
+  sign?: Sign,
+): Length {
+  const value = lengthField(input, field, sign);
+  if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
+    fail(
+      'out-of-range',
+      field,
+      { value, least: length(least), most: length(most) },
+      'This must be from {least} to {most}, not {value}.',
+    );
+  }
+  return value;
+}
+
+/**
  * A whole number within limits.
  *
  * @throws EighthsError `not-a-count`
  */
 export function countField(input: number, field: string, least: number, most: number): number {
-  if (!Number.isInteger(input) || input < least || input > most) {
-    const value = typeof input === 'number' ? input : shownText(input);
-    fail(
-      'not-a-count',
-      field,
-      { value, least, most },
-      'A whole number from {least} to {most} is needed here, not {value}.',
-    );
-  }
-  return input;
+  if (Number.isInteger(input) && input >= least && input <= most) return input;
+  return notACount(typeof input === 'number' ? input : shownText(input), field, least, most);
 }
+
+/** @throws EighthsError `not-a-count` */
+export const notACount = (
+  value: number | string,
+  field: string,
+  least: number,
+  most: number,
+): never =>
+  fail(
+    'not-a-count',
+    field,
+    { value, least, most },
+    'A whole number from {least} to {most} is needed here, not {value}.',
+  );
 
 /**
  * Yes or no.
  *
  * @throws EighthsError `wrong-kind`
  */
-export function booleanField(input: boolean, field: string): boolean {
-  if (typeof input === 'boolean') return input;
-  return fail(
+export const booleanField = (input: boolean, field: string): boolean =>
+  typeof input === 'boolean' ? input : notABoolean(field);
+
+/** @throws EighthsError `wrong-kind` */
+export const notABoolean = (field: string): never =>
+  fail(
     'wrong-kind',
     field,
     { expected: 'true or false' },
     'True or false is needed here, without quotes.',
   );
-}
+
+/**
+ * A list, whose gaps are entries that are not there.
+ *
+ * @param expected what is listed, for the sentence.
+ * @throws EighthsError `wrong-kind`
+ */
+export const listField = <Entry>(
+  input: readonly Entry[],
+  field: string,
+  expected: string,
+): readonly Entry[] =>
+  Array.isArray(input)
+    ? Array.from(input)
+    : fail('wrong-kind', field, { expected }, 'A list of {expected} is needed here.');
 
 /**
  * Refuses what is not an object, and fields that the spec does not have: a misspelled field would
@@ -90,23 +138,30 @@ export function booleanField(input: boolean, field: string): boolean {
  */
 export function checkFields(input: object, field: string, known: readonly string[]): void {
   if (typeof input !== 'object' || input === null || Array.isArray(input)) {
-    fail(
-      'wrong-kind',
-      field,
-      { expected: known.join(', ') },
-      'An object with these fields is needed here: {expected}.',
-    );
+    notAnObject(field, known);
   }
   for (const name of Object.keys(input)) {
-    if (known.includes(name)) continue;
-    fail(
-      'unknown-field',
-      field === '' ? name : `${field}.${name}`,
-      { name: shownText(name), known: known.join(', ') },
-      'There is no field “{name}” here. The fields are: {known}.',
-    );
+    if (!known.includes(name)) notAField(name, field === '' ? name : `${field}.${name}`, known);
   }
 }
+
+/** @throws EighthsError `wrong-kind` */
+export const notAnObject = (field: string, known: readonly string[]): never =>
+  fail(
+    'wrong-kind',
+    field,
+    { expected: known.join(', ') },
+    'An object with these fields is needed here: {expected}.',
+  );
+
+/** @throws EighthsError `unknown-field` */
+export const notAField = (name: unknown, field: string, known: readonly string[]): never =>
+  fail(
+    'unknown-field',
+    field,
+    { name: shownText(name), known: known.join(', ') },
+    'There is no field “{name}” here. The fields are: {known}.',
+  );
 
 /** @throws EighthsError `missing-field` */
 export function missing(field: string): never {

@@ -1,4 +1,4 @@
-import { fillSentence, type SentenceValues } from '../errors/sentence.js';
+import { fillSentence, type SentenceValue, type SentenceValues } from '../errors/sentence.js';
 
 /**
  * Something a plan says: a code of a closed list, what the sentence speaks of, and the sentence in
@@ -22,11 +22,22 @@ export type Step<Code extends string = string> = Notice<Code>;
 /** A room's sentences by code, with their places open. */
 export type Sentences<Code extends string> = Readonly<Record<Code, string>>;
 
-/** A warning or a step, with its sentence filled. */
-export function notice<Code extends string>(
+/**
+ * A warning or a step, with its sentence filled.
+ *
+ * @param write how a value is written; by default lengths stand in inches, exactly.
+ */
+export const notice = <Code extends string>(
   sentences: Sentences<Code>,
   code: Code,
   values: SentenceValues,
-): Notice<Code> {
-  return { code, values, text: fillSentence(sentences[code], values) };
-}
+  write?: (value: SentenceValue) => string,
+): Notice<Code> => ({ code, values, text: fillSentence(sentences[code], values, write) });
+
+/** Warns from one table of sentences, in which other things may be said as well. */
+export const warningsFrom =
+  <Code extends string>(sentences: Sentences<Code>, write?: (value: SentenceValue) => string) =>
+  <Own extends Code>(code: Own, field: string, values: SentenceValues = {}): Warning<Own> => ({
+    ...notice<Own>(sentences, code, values, write),
+    field,
+  });

@@ -1,4 +1,4 @@
-import type { Length, LengthInput } from '../length/length.js';
+import { type Length, type LengthInput, length } from '../length/length.js';
 
 /** A rectangle to cut, and how many. */
 export interface Piece {
@@ -20,3 +20,10 @@ export interface PieceInput extends Omit<Piece, 'width' | 'length'> {
   readonly width: LengthInput;
   readonly length: LengthInput;
 }
+
+/** The area of pieces, as square inches. */
+export const areaOf = (pieces: readonly Pick<Piece, 'width' | 'length' | 'count'>[]): Length =>
+  pieces.reduce(
+    (sum, each) => sum.plus(each.width.times(each.length).times(each.count)),
+    length(0),
+  );

@@ -9,6 +9,9 @@ export type PerSide<Value> = Readonly<Record<Side, Value>>;
 /** The sides clockwise, as the block faces the person. */
 export const SIDES: readonly [Side, Side, Side, Side] = ['top', 'right', 'bottom', 'left'];
 
+/** Both hands that may hold a cutter, by their sides. */
+export const HANDS = ['left', 'right'] as const;
+
 /** The side where `side` comes to lie when the block is turned clockwise by quarter turns. */
 export const turnSide = (side: Side, quarterTurns: number): Side =>
   entryAt(SIDES, (SIDES.indexOf(side) + quarterTurns) & 3);

@@ -30,3 +30,13 @@ export function sizeField(input: SizeInput, field: string, sign: Sign = 'positiv
     height: lengthField(input.height, `${field}.height`, sign),
   };
 }
+
+/** A size with the same added to it on every side: a finished one and its seam allowances. */
+export const grownBy = ({ width, height }: Size, side: Length): Size => ({
+  width: width.plus(side.times(2)),
+  height: height.plus(side.times(2)),
+});
+
+/** Its two sides, or the one of a square. */
+export const sidesOf = ({ width, height }: Size): readonly Length[] =>
+  width.equals(height) ? [width] : [width, height];

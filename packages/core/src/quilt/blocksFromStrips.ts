@@ -4,7 +4,7 @@ import type { LogCabinSpec } from '../block/spec.js';
 import { fail } from '../errors/error.js';
 import { cuttingPlan } from '../fabric/cuttingPlan.js';
 import type { Length, LengthInput } from '../length/length.js';
-import { checkFields, countField, lengthField, missing } from '../plan/field.js';
+import { checkFields, countField, lengthField, listField, missing } from '../plan/field.js';
 
 /** Strips of one fabric and one width that are on hand. */
 export interface StripsOnHand {
@@ -100,7 +100,7 @@ export function blocksFromStrips(request: BlocksFromStripsRequest): BlocksFromSt
   const { stripLength: lengthInput = USUAL_LENGTH } = request;
   const stripLength = lengthField(lengthInput, 'stripLength');
   const plan = logCabin(block);
-  const shares = strips.map((strip, index): StripShare => {
+  const shares = listField(strips, 'strips', 'strips').map((strip, index): StripShare => {
     const field = `strips[${index}]`;
     checkFields(strip, field, ['fabric', 'width', 'count']);
     const width = lengthField(strip.width, `${field}.width`);

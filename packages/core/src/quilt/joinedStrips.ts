@@ -1,6 +1,6 @@
 import { fail } from '../errors/error.js';
+import { stripsFor } from '../fabric/joined/join.js';
 import type { Length } from '../length/length.js';
-import { stepsToCover } from './whole.js';
 
 /** Strips cut across the width of fabric and joined end to end on the diagonal. */
 export interface JoinedStrips {
@@ -23,8 +23,7 @@ export function joinedStrips(
   fabricWidth: Length,
   field: string,
 ): JoinedStrips {
-  const each = fabricWidth.minus(strip);
-  if (each.sign() <= 0) {
+  if (fabricWidth.compareTo(strip) <= 0) {
     fail(
       'strip-too-wide',
       field,
@@ -32,6 +31,7 @@ export function joinedStrips(
       'Strips {strip} wide cannot be joined on the diagonal from fabric {width} wide: they have to be narrower than that.',
     );
   }
-  const count = Math.max(1, stepsToCover(needed.minus(strip), each));
-  return { count, length: each.times(count).plus(strip), joins: count - 1 };
+  const count = stripsFor(needed, fabricWidth, strip);
+  const joins = count - 1;
+  return { count, length: fabricWidth.times(count).minus(strip.times(joins)), joins };
 }

@@ -1,7 +1,9 @@
+import { atOnce } from '../plan/atOnce.js';
 import { checkFields } from '../plan/field.js';
+import { grownBy } from '../plan/size.js';
 import { sumMoney } from './money/sums.js';
 import { fabricTasks } from './pattern/fabricTasks.js';
-import { patternCuts } from './pattern/patternCuts.js';
+import { fabricOfPart, patternCuts } from './pattern/patternCuts.js';
 import type { QuiltCell, QuiltFabric, QuiltPlan } from './pattern/plan.js';
 import { type FabricOptions, planFabric } from './pattern/planFabrics.js';
 import { readPattern } from './pattern/readPattern.js';
@@ -9,7 +11,6 @@ import type { PatternTask, SizeChoice } from './pattern/task.js';
 import { quiltWarnings } from './pattern/warnings.js';
 import { completeRecipe } from './recipe/readRecipe.js';
 import type { QuiltRecipe, QuiltSize } from './recipe/schema.js';
-import { grownBy } from './whole.js';
 
 /** What is not in a recipe and still decides how its quilt is cut. */
 export interface QuiltOptions extends FabricOptions, Pick<SizeChoice, 'measured'> {}
@@ -23,18 +24,11 @@ export interface QuiltProgress {
 
 const OPTIONS: readonly (keyof QuiltOptions)[] = ['method', 'effort', 'layers', 'measured'];
 
-const triangles = ['side-triangle', 'corner-triangle'];
-
 const cellsOf = ({ layout, blockOfCell, recipe }: PatternTask): readonly QuiltCell[] =>
   layout.cells.map((cell, index) => {
     const block = blockOfCell[index];
-    if (block !== undefined) return { ...cell, block };
-    const { sashing, setting } = recipe;
-    const fabric = triangles.includes(cell.kind)
-      ? setting.triangles
-      : cell.kind === 'sash'
-        ? sashing?.fabric
-        : sashing?.cornerstones;
+    if (cell.kind === 'block') return { ...cell, ...(block !== undefined && { block }) };
+    const { fabric } = fabricOfPart(cell.kind, recipe);
     return { ...cell, ...(fabric !== undefined && { fabric }) };
   });
 
@@ -142,8 +136,5 @@ export function quilt(
   size?: string | QuiltSize,
   options: QuiltOptions = {},
 ): QuiltPlan {
-  const making = quiltInParts(recipe, size, options);
-  let state = making.next();
-  while (!state.done) state = making.next();
-  return state.value;
+  return atOnce(quiltInParts(recipe, size, options));
 }

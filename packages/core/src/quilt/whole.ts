@@ -4,7 +4,7 @@ import { lengthField } from '../plan/field.js';
 import { type Size, type SizeInput, sizeField } from '../plan/size.js';
 
 /** No quilt is longer: a bound, so that nothing is counted without end. */
-export const LONGEST_QUILT = 10_000;
+const LONGEST_QUILT = 10_000;
 
 /** How often `step` has to be laid end to end to reach `whole`, at least 0. Exact. */
 export function stepsToCover(whole: Length, step: Length): number {
@@ -60,12 +60,6 @@ function checkBound(value: Length, field: string): void {
     'This must be at most {most} inches, not {value}.',
   );
 }
-
-/** A size with the same added to it on every side. */
-export const grownBy = ({ width, height }: Size, side: Length): Size => ({
-  width: width.plus(side.times(2)),
-  height: height.plus(side.times(2)),
-});
 
 /** A size whose sides are moved to the grid. */
 export const sizeToGrid = ({ width, height }: Size, grid: Length, way: 'up' | 'down'): Size => ({

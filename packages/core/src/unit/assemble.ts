@@ -1,7 +1,8 @@
 import type { Length } from '../length/length.js';
+import { shorterOf } from '../length/longer.js';
 import type { Step, Warning } from '../plan/notice.js';
 import type { Piece } from '../plan/piece.js';
-import type { Size } from '../plan/size.js';
+import { type Size, sidesOf } from '../plan/size.js';
 import type { Basics } from './basics.js';
 import { biasEdges } from './bias.js';
 import type {
@@ -114,16 +115,12 @@ function commonWarnings(
   bias: UnitPlan['bias'],
 ): Warning<UnitSentence>[] {
   const warnings: Warning<UnitSentence>[] = [];
-  const shorter = finished.width.compareTo(finished.height) < 0 ? finished.width : finished.height;
-  const narrow = narrowest ?? shorter;
+  const narrow = narrowest ?? shorterOf(finished.width, finished.height);
   if (narrow.compareTo(seam.times(2)) < 0) {
     warnings.push(warn('narrow-unit', 'finished', { finished: narrow }));
   }
   if (trims > 0) {
-    const sides = trimTo.width.equals(trimTo.height)
-      ? [trimTo.width]
-      : [trimTo.width, trimTo.height];
-    for (const side of sides) {
+    for (const side of sidesOf(trimTo)) {
       const by = side.minus(side.toGrid(grid, 'down'));
       if (by.sign() > 0)
         warnings.push(warn('trim-off-grid', 'finished', { trimTo: side, by, grid }));

@@ -1,5 +1,6 @@
 import { fail } from '../errors/error.js';
-import { type Length, type LengthInput, length } from '../length/length.js';
+import type { Length } from '../length/length.js';
+import { shorterOf } from '../length/longer.js';
 import {
   checkFields,
   choiceField,
@@ -55,8 +56,8 @@ export function readBasics(spec: UnitSpec, definition: UnitDefinition): Basics {
     definition,
     method: methodOf(spec, definition),
     count: countField(spec.count ?? 1, 'count', 1, MOST_UNITS),
-    seam: rationalField(lengthField(spec.seam ?? '1/4', 'seam'), 'seam'),
-    grid: rationalField(lengthField(spec.grid ?? '1/8', 'grid'), 'grid'),
+    seam: rationalField(spec.seam ?? '1/4', 'seam'),
+    grid: rationalField(spec.grid ?? '1/8', 'grid'),
     oversize: lengthField(oversize, 'oversize', 'zero or more'),
     fabric: (part) => fabrics[part] ?? part,
   };
@@ -101,7 +102,7 @@ export function finishedLength(spec: UnitSpec, { seam }: Basics): Length {
 export function finishedSize(spec: UnitSpec, { seam }: Basics): Size {
   if (spec.finished === undefined) missing('finished');
   const { width, height } = sizeField(spec.finished, 'finished');
-  checkSeam(width.compareTo(height) < 0 ? width : height, seam);
+  checkSeam(shorterOf(width, height), seam);
   return { width, height };
 }
 
@@ -114,26 +115,3 @@ export const usableInput: UnitInput = {
 };
 
 export const usableOf = ({ usable }: UnitSpec): Length => lengthField(usable ?? 40, 'usable');
-
-/**
- * A length within limits, both of which it may reach.
- *
- * @throws EighthsError `out-of-range`, `not-positive`, or of a length
- */
-export function lengthBetween(
-  input: LengthInput,
-  field: string,
-  least: LengthInput,
-  most: LengthInput,
-): Length {
-  const value = lengthField(input, field);
-  if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
-    fail(
-      'out-of-range',
-      field,
-      { value, least: length(least), most: length(most) },
-      'This must be from {least} to {most}, not {value}.',
-    );
-  }
-  return value;
-}

@@ -1,5 +1,5 @@
 import type { Length } from '../length/length.js';
-import { assemble, squareCut } from './assemble.js';
+import { assemble, type ExactCut, squareCut } from './assemble.js';
 import type { Basics } from './basics.js';
 import type { UnitPatch, UnitPlan } from './plan.js';
 import { at } from './point.js';
@@ -32,16 +32,17 @@ const rowsOf = (across: number): readonly [dark: number, light: number] => [
   Math.floor(across / 2),
 ];
 
-function squares(patch: Length, across: number): { cuts: ReturnType<typeof squareCut>[] } {
+function squares(patch: Length, across: number): readonly ExactCut[] {
   const all = across * across;
   const dark = Math.ceil(all / 2);
-  return {
-    cuts: [
-      squareCut('square', 'dark', patch, dark),
-      squareCut('square', 'light', patch, all - dark),
-    ],
-  };
+  return [
+    squareCut('square', 'dark', patch, dark),
+    squareCut('square', 'light', patch, all - dark),
+  ];
 }
+
+const times = (cuts: readonly ExactCut[], sets: number): readonly ExactCut[] =>
+  cuts.map((cut) => ({ ...cut, count: cut.count * sets }));
 
 /** A four-patch or nine-patch of equal squares, from strip sets or from single squares. */
 export function checkered(basics: Basics, side: Length, across: 2 | 3, usable: Length): UnitPlan {
@@ -60,7 +61,7 @@ export function checkered(basics: Basics, side: Length, across: 2 | 3, usable: L
   if (method === 'cut-squares') {
     return assemble(basics, {
       ...shared,
-      ...squares(patch.plus(seam.times(2)), across),
+      cuts: squares(patch.plus(seam.times(2)), across),
       yield: 1,
       seams: across * (across - 1) + across - 1,
       trims: 1,
@@ -93,7 +94,7 @@ export function checkered(basics: Basics, side: Length, across: 2 | 3, usable: L
     const made = Math.floor(subcut.perStrip / 2);
     return assemble(basics, {
       ...shared,
-      cuts: first.cuts.map((cut) => ({ ...cut, count: cut.count * (made === 0 ? 2 : 1) })),
+      cuts: times(first.cuts, made === 0 ? 2 : 1),
       yield: Math.max(1, made),
       sewnFirst: true,
       seams: 1 + Math.max(1, made),
@@ -103,8 +104,6 @@ export function checkered(basics: Basics, side: Length, across: 2 | 3, usable: L
       steps: [...say, sayOfStrips('sew-two'), trim],
     });
   }
-  const times = (cuts: typeof first.cuts, sets: number) =>
-    cuts.map((cut) => ({ ...cut, count: cut.count * sets }));
   return assemble(basics, {
     ...shared,
     cuts: [...times(first.cuts, darkRows), ...times(second.cuts, lightRows)],

@@ -1,6 +1,7 @@
 import { EighthsError } from '../errors/error.js';
 import { type Length, length } from '../length/length.js';
 import { choiceField } from '../plan/field.js';
+import { areaOf } from '../plan/piece.js';
 import type { SizeInput } from '../plan/size.js';
 import type { UnitCut, UnitPlan } from './plan.js';
 import { unitNames } from './planUnit.js';
@@ -43,15 +44,12 @@ export interface UnitComparison {
   readonly refused: readonly MethodRefusal[];
 }
 
-const sum = (areas: readonly Length[]): Length =>
-  areas.reduce((total, area) => total.plus(area), length(0));
-
 function compared(plan: UnitPlan): MethodComparison {
   const { method, cuts, sets, leftOver, bias, count } = plan;
-  const fabric = sum(
-    plan.pieces.map((piece) => piece.width.times(piece.length).times(piece.count)),
-  );
-  const shows = sum(plan.patches.map(({ points }) => polygonArea(points))).times(count);
+  const fabric = areaOf(plan.pieces);
+  const shows = plan.patches
+    .reduce((sum, { points }) => sum.plus(polygonArea(points)), length(0))
+    .times(count);
   return {
     method,
     plan,

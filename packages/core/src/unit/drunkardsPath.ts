@@ -1,7 +1,7 @@
 import type { Length, LengthInput } from '../length/length.js';
-import { rationalField } from '../plan/field.js';
+import { lengthBetween, rationalField } from '../plan/field.js';
 import { assemble, squareCut } from './assemble.js';
-import { finishedLength, lengthBetween, readBasics } from './basics.js';
+import { finishedLength, readBasics } from './basics.js';
 import type { UnitDefinition } from './definition.js';
 import { pi } from './enclosure.js';
 import type { CurveTemplate, Enclosure, UnitPlan } from './plan.js';
@@ -46,16 +46,12 @@ export const drunkardsPathUnit: UnitDefinition = {
   plan: drunkardsPath,
 };
 
-/** How far from the raw edge an arc of `radius` about a point `from` in from the edges meets it. */
-const reachOf = (radius: Length, from: Length): Length =>
-  // The straight side is extended square to the seam: the arc's end is moved straight out.
-  radius.plus(from);
-
 function templatesOf(side: Length, radius: Length, seam: Length): readonly CurveTemplate[] {
   const raw = side.plus(seam.times(2));
   const center = at(seam, seam);
-  const inside = reachOf(radius.plus(seam), seam);
-  const outside = reachOf(radius.minus(seam), seam);
+  // Where the arcs end, measured from the raw edge; from there both sides go straight out to it.
+  const inside = radius.plus(seam.times(2));
+  const outside = radius;
   return [
     {
       piece: 'inside curve',

@@ -1,10 +1,10 @@
 import { type Length, type LengthInput, length, squareRoot } from '../length/length.js';
+import { stripPieces } from '../plan/stripShapes.js';
 import { quarterSquareAllowance } from './allowances.js';
 import { readAngle } from './angle.js';
 import { assemble, squareCut } from './assemble.js';
 import { checkSeam, finishedLength, readBasics, usableInput, usableOf } from './basics.js';
 import type { UnitDefinition } from './definition.js';
-import { stripPieces } from './fromStrips.js';
 import type { UnitPatch, UnitPlan } from './plan.js';
 import { at, type UnitPoint } from './point.js';
 import { stepsFrom } from './say.js';
@@ -131,7 +131,12 @@ export function eightPointedStar(spec: EightPointedStarSpec): UnitPlan {
     trims: 1,
     strip,
     pieces: [
-      ...stripPieces('diamond', basics.fabric('diamond'), 8 * count, strip, grid),
+      ...stripPieces(
+        { label: 'diamond', fabric: basics.fabric('diamond') },
+        8 * count,
+        strip,
+        grid,
+      ),
       ...squares,
     ],
     steps: [

@@ -210,7 +210,7 @@ export function flyingGeese(spec: FlyingGeeseSpec): UnitPlan {
   if (!isUsual) {
     rationalField(size.width, 'finished.width');
     rationalField(size.height, 'finished.height');
-    rationalField(oversize, 'oversize');
+    rationalField(oversize, 'oversize', 'zero or more');
   }
   const trimTo = withSeams(size, seam);
   // Cut triangles of another ratio keep it; a rectangle to flip corners on need not.

@@ -1,7 +1,6 @@
 import { type Length, type LengthInput, squareRoot } from '../length/length.js';
-import { choiceField, lengthField, rationalField } from '../plan/field.js';
+import { choiceField, lengthBetween, lengthField, rationalField } from '../plan/field.js';
 import { halfSquareAllowance } from './allowances.js';
-import { lengthBetween } from './basics.js';
 import { type HalfSquareMethod, squareFor } from './halfSquareMethod.js';
 
 /** What half-square triangles a square makes that is already cut. */
@@ -47,7 +46,7 @@ export function halfSquareFromSquare(spec: {
 }): HalfSquareFromSquare {
   const method = choiceField(spec.method ?? 'two-at-a-time', 'method', METHODS);
   const seam = lengthField(spec.seam ?? '1/4', 'seam');
-  const grid = rationalField(lengthField(spec.grid ?? '1/8', 'grid'), 'grid');
+  const grid = rationalField(spec.grid ?? '1/8', 'grid');
   // The square of a unit that finishes one step, which is the least that is worth a cut.
   const least = squareFor(method, grid, seam).toGrid(grid, 'up');
   const square = lengthBetween(spec.square, 'square', least, 1000);

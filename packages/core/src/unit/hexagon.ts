@@ -1,4 +1,5 @@
 import { type Length, type LengthInput, squareRoot } from '../length/length.js';
+import { entryAt } from '../plan/entryAt.js';
 import { readAngle } from './angle.js';
 import { type Basics, finishedLength, readBasics, usableInput, usableOf } from './basics.js';
 import type { UnitDefinition } from './definition.js';
@@ -8,7 +9,7 @@ import { stepsFrom } from './say.js';
 import { squareSentences } from './sentences/squares.js';
 import { angledSteps, parallelCuts } from './slantedShapes.js';
 import type { UnitBasics } from './spec.js';
-import { assembleFromStrips, sayOfStrips, warnOfStrips } from './stripUnit.js';
+import { assembleFromStrips, offGrid, sayOfStrips } from './stripUnit.js';
 import { trapezoidCuts } from './trapezoidCuts.js';
 
 /** How a hexagon is cut: whole from a strip, or as two halves with a seam between them. */
@@ -91,15 +92,10 @@ function halves(side: Length, across: Length, spec: HexagonSpec, basics: Basics)
     usable: usableOf(spec),
   });
   const outline = cornersOf(side, across);
-  const [left, ...rest] = outline;
-  const upper = [left, ...rest.slice(0, 3)];
-  const lower = [left, ...rest.slice(2)];
+  const upper = outline.slice(0, 4);
+  const lower = [entryAt(outline, 0), ...outline.slice(3)];
   const patches = [upper, lower].map(
-    (points): UnitPatch => ({
-      fabric: 'hexagon',
-      points: points.filter((corner) => corner !== undefined),
-      grain: 'straight',
-    }),
+    (points): UnitPatch => ({ fabric: 'hexagon', points, grain: 'straight' }),
   );
   const cut = strip.rulerLine;
   return assembleFromStrips(basics, {
@@ -118,9 +114,7 @@ function halves(side: Length, across: Length, spec: HexagonSpec, basics: Basics)
       sayOfStrips('alternate-angles', { angle: 60, edge: cut, perStrip: strip.perStrip }),
       sayOfStrips('sew-halves'),
     ],
-    warnings: edge.equals(cut)
-      ? []
-      : [warnOfStrips('piece-off-grid', 'finished', { exact: edge, cut, adds: cut.minus(edge) })],
+    warnings: offGrid('piece-off-grid', edge, cut),
   });
 }
 

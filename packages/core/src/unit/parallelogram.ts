@@ -9,7 +9,7 @@ import { warningsFrom } from './say.js';
 import { commonSentences } from './sentences/common.js';
 import { angledSteps, angleWarnings, parallelCuts, slantedOutline } from './slantedShapes.js';
 import type { UnitBasics } from './spec.js';
-import { assembleFromStrips, warnOfStrips } from './stripUnit.js';
+import { assembleFromStrips, offGrid } from './stripUnit.js';
 
 /** A rectangle that leans over. */
 export interface ParallelogramSpec extends UnitBasics<'parallelogram'> {
@@ -65,7 +65,6 @@ export function parallelogram(spec: ParallelogramSpec): UnitPlan {
   const rulerLine = base.times(angle.sine.most).plus(seam.times(2));
   const strip = parallelCuts({ angle, width, rulerLine, usable: usableOf(spec), grid });
   const outline = slantedOutline(base, height, lean, direction);
-  const cut = strip.rulerLine;
   return assembleFromStrips(basics, {
     finished: { width: base.plus(lean), height },
     outline,
@@ -78,15 +77,7 @@ export function parallelogram(spec: ParallelogramSpec): UnitPlan {
     steps: angledSteps(angle, strip),
     warnings: [
       ...angleWarnings(angle),
-      ...(rulerLine.equals(cut)
-        ? []
-        : [
-            warnOfStrips('piece-off-grid', 'finished', {
-              exact: rulerLine,
-              cut,
-              adds: cut.minus(rulerLine),
-            }),
-          ]),
+      ...offGrid('piece-off-grid', rulerLine, strip.rulerLine),
       warningsFrom(commonSentences)('mirror-pairs', 'direction'),
     ],
   });

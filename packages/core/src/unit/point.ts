@@ -1,4 +1,5 @@
 import { type Length, type LengthInput, length } from '../length/length.js';
+import { absolute } from '../length/longer.js';
 import { entryAt } from '../plan/entryAt.js';
 
 /** A point of a unit in inches from its top left corner: `x` to the right, `y` down. */
@@ -35,6 +36,5 @@ export function polygonArea(points: readonly UnitPoint[]): Length {
     const next = entryAt(points, (index + 1) % points.length);
     doubled = doubled.plus(x.times(next.y)).minus(next.x.times(y));
   }
-  const area = doubled.dividedBy(2);
-  return area.sign() < 0 ? area.negated() : area;
+  return absolute(doubled.dividedBy(2));
 }

@@ -1,6 +1,12 @@
-import { fillSentence, type SentenceValue, type SentenceValues } from '../errors/sentence.js';
+import type { SentenceValue, SentenceValues } from '../errors/sentence.js';
 import { Length } from '../length/length.js';
-import type { Notice, Sentences, Step, Warning } from '../plan/notice.js';
+import {
+  type Notice,
+  notice,
+  type Sentences,
+  type Step,
+  warningsFrom as warnings,
+} from '../plan/notice.js';
 import type { UnitSentence } from './sentences/all.js';
 
 /** Fractions finer than this, and roots, are written as decimals in sentences: nobody reads `5√2`. */
@@ -26,7 +32,7 @@ export const inWords = <Code extends string>(
   sentences: Sentences<Code>,
   code: Code,
   values: SentenceValues,
-): Notice<Code> => ({ code, values, text: fillSentence(sentences[code], values, write) });
+): Notice<Code> => notice(sentences, code, values, write);
 
 /** Says steps from one table of sentences: each unit brings only the tables that it speaks from. */
 export const stepsFrom =
@@ -35,10 +41,5 @@ export const stepsFrom =
     inWords(sentences, code, values);
 
 /** The same for warnings. */
-export const warningsFrom = <Code extends UnitSentence>(sentences: Sentences<Code>) => {
-  const say = stepsFrom(sentences);
-  return (code: Code, field: string, values: SentenceValues = {}): Warning<Code> => ({
-    ...say(code, values),
-    field,
-  });
-};
+export const warningsFrom = <Code extends string>(sentences: Sentences<Code>) =>
+  warnings(sentences, write);

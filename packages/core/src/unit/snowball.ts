@@ -1,8 +1,9 @@
 import type { Length, LengthInput } from '../length/length.js';
-import { countField } from '../plan/field.js';
+import { shorterOf } from '../length/longer.js';
+import { countField, lengthBetween } from '../plan/field.js';
 import type { Size, SizeInput } from '../plan/size.js';
 import { assemble, squareCut } from './assemble.js';
-import { finishedSize, lengthBetween, readBasics } from './basics.js';
+import { finishedSize, readBasics } from './basics.js';
 import { bonusOf } from './bonus.js';
 import type { UnitDefinition } from './definition.js';
 import type { TrimMark, UnitPatch, UnitPlan } from './plan.js';
@@ -104,9 +105,10 @@ export function snowball(spec: SnowballSpec): UnitPlan {
   const finished = finishedSize(spec, basics);
   const { width, height } = finished;
   const count = countField(spec.corners ?? 4, 'corners', 1, 4);
-  const shorter = width.compareTo(height) < 0 ? width : height;
+  const shorter = shorterOf(width, height);
+  const halfAcross = shorterOf(width.dividedBy(2), height);
   // The first two corners share the upper side, three and more share both sides.
-  const room = count === 1 ? shorter : count === 2 ? halfOr(width, height) : shorter.dividedBy(2);
+  const room = count === 1 ? shorter : count === 2 ? halfAcross : shorter.dividedBy(2);
   const corner = lengthBetween(spec.corner ?? shorter.dividedBy(3), 'corner', 0, room);
   const trimTo = withSeams(finished, seam);
   const corners = cornersOf(finished, corner);
@@ -135,9 +137,3 @@ export function snowball(spec: SnowballSpec): UnitPlan {
     ],
   });
 }
-
-/** What two corners on the upper side have room for. */
-const halfOr = (width: Length, height: Length): Length => {
-  const half = width.dividedBy(2);
-  return half.compareTo(height) < 0 ? half : height;
-};

@@ -7,7 +7,7 @@ import { assemble, type ExactCut, squareCut } from './assemble.js';
 import { type Basics, checkSeam, finishedLength, readBasics } from './basics.js';
 import type { UnitDefinition } from './definition.js';
 import type { TrimMark, UnitPatch, UnitPlan } from './plan.js';
-import { at, midpoint, rectangle, type UnitPoint } from './point.js';
+import { midpoint, moved, rectangle, type UnitPoint } from './point.js';
 import { stepsFrom } from './say.js';
 import { flipSentences } from './sentences/flips.js';
 import { squareSentences } from './sentences/squares.js';
@@ -140,7 +140,7 @@ function cutsOf(sides: readonly Length[], { method, seam, oversize }: Basics): r
 
 function trimOf(points: readonly UnitPoint[], seam: Length, side: Length): readonly TrimMark[] {
   const size = { width: side, height: side };
-  const placed = points.map(({ x, y }) => at(x.plus(seam), y.plus(seam)));
+  const placed = points.map((place) => moved(place, seam));
   return [
     ...placed.map((place) => markPoint('point', place)),
     ...placed.map((place, index) =>

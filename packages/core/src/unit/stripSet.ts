@@ -1,5 +1,6 @@
 import { fail } from '../errors/error.js';
 import type { Length, LengthInput } from '../length/length.js';
+import { shorterOf } from '../length/longer.js';
 import { lengthField, missing } from '../plan/field.js';
 import { assemble } from './assemble.js';
 import { checkSeam, finishedLength, readBasics, usableInput, usableOf } from './basics.js';
@@ -89,9 +90,7 @@ export function stripSet(spec: StripSetSpec): UnitPlan {
     left = right;
   }
   const finished = { width: left, height: subcut };
-  const narrowest = [...widths, subcut].reduce((one, other) =>
-    one.compareTo(other) <= 0 ? one : other,
-  );
+  const narrowest = [...widths, subcut].reduce(shorterOf);
   return assemble(basics, {
     finished,
     cuts: set.cuts,

@@ -1,8 +1,9 @@
 import { type Length, length } from '../length/length.js';
 import type { Piece } from '../plan/piece.js';
+import { stripPieces } from '../plan/stripShapes.js';
 import type { ExactCut } from './assemble.js';
 import type { Basics } from './basics.js';
-import { cutStrip, stripPieces } from './fromStrips.js';
+import { cutStrip } from './fromStrips.js';
 import type { CutLabel, StripCuts } from './plan.js';
 
 /** One strip of a set: the part whose fabric it is, and its finished width. */
@@ -64,7 +65,8 @@ export function stripSetCuts(set: Strips, usable: Length, basics: Basics): Strip
     pieces: (segments) =>
       groups.flatMap(({ part, finished, count }) => {
         const strip = { ...subcut, width: finished.plus(seams).toGrid(grid, 'up') };
-        return stripPieces(set.label, basics.fabric(part), segments, strip, grid).map((piece) => ({
+        const named = { label: set.label, fabric: basics.fabric(part) };
+        return stripPieces(named, segments, strip, grid).map((piece) => ({
           ...piece,
           count: piece.count * count,
         }));

@@ -1,8 +1,8 @@
 import type { Length } from '../length/length.js';
 import type { Step, Warning } from '../plan/notice.js';
+import { stripPieces } from '../plan/stripShapes.js';
 import { assemble, type UnitParts } from './assemble.js';
 import type { Basics } from './basics.js';
-import { stripPieces } from './fromStrips.js';
 import type { StripCuts, UnitPlan } from './plan.js';
 import { stepsFrom, warningsFrom } from './say.js';
 import type { UnitSentence } from './sentences/all.js';
@@ -27,10 +27,14 @@ interface StripParts
   readonly warnings?: readonly Warning<UnitSentence>[];
 }
 
-/** How far a strip's rounding enlarges what is cut from it. */
-function offGrid(exact: Length, cut: Length): Warning<UnitSentence>[] {
+/** How far rounding enlarges a piece, or what is cut from a strip. */
+export function offGrid(
+  code: 'strip-off-grid' | 'piece-off-grid',
+  exact: Length,
+  cut: Length,
+): Warning<UnitSentence>[] {
   if (exact.equals(cut)) return [];
-  return [warnOfStrips('strip-off-grid', 'finished', { exact, cut, adds: cut.minus(exact) })];
+  return [warnOfStrips(code, 'finished', { exact, cut, adds: cut.minus(exact) })];
 }
 
 /** A plan for shapes cut from strips: one set of cuts is one strip of the usable width. */
@@ -52,8 +56,13 @@ export function assembleFromStrips(basics: Basics, parts: StripParts): UnitPlan 
     yield: strip.perStrip < shapes ? strip.perStrip : Math.floor(strip.perStrip / shapes),
     seams,
     trims: 0,
-    pieces: stripPieces('strip', basics.fabric(part), basics.count * shapes, strip, basics.grid),
+    pieces: stripPieces(
+      { label: 'strip', fabric: basics.fabric(part) },
+      basics.count * shapes,
+      strip,
+      basics.grid,
+    ),
     steps,
-    warnings: [...offGrid(exact, strip.width), ...warnings],
+    warnings: [...offGrid('strip-off-grid', exact, strip.width), ...warnings],
   });
 }

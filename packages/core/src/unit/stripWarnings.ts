@@ -2,7 +2,7 @@ import type { Length } from '../length/length.js';
 import type { Warning } from '../plan/notice.js';
 import type { Basics } from './basics.js';
 import type { UnitSentence } from './sentences/all.js';
-import { warnOfStrips } from './stripUnit.js';
+import { offGrid } from './stripUnit.js';
 
 /** One warning for each width that is rounded up, where nothing is trimmed afterwards. */
 export function offGridStrips(
@@ -12,9 +12,8 @@ export function offGridStrips(
   const told: Length[] = [];
   return finished.flatMap((width) => {
     const exact = width.plus(seam.times(2));
-    const cut = exact.toGrid(grid, 'up');
-    if (exact.equals(cut) || told.some((one) => one.equals(exact))) return [];
+    if (told.some((one) => one.equals(exact))) return [];
     told.push(exact);
-    return [warnOfStrips('strip-off-grid', 'finished', { exact, cut, adds: cut.minus(exact) })];
+    return offGrid('strip-off-grid', exact, exact.toGrid(grid, 'up'));
   });
 }

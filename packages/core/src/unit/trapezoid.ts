@@ -11,7 +11,7 @@ import { warningsFrom } from './say.js';
 import { commonSentences } from './sentences/common.js';
 import { angleWarnings } from './slantedShapes.js';
 import type { UnitBasics } from './spec.js';
-import { assembleFromStrips, sayOfStrips, warnOfStrips } from './stripUnit.js';
+import { assembleFromStrips, offGrid, sayOfStrips } from './stripUnit.js';
 import { trapezoidCuts } from './trapezoidCuts.js';
 
 /** A rectangle with one end or both cut off at an angle. */
@@ -108,11 +108,7 @@ export function trapezoid(spec: TrapezoidSpec): UnitPlan {
     ],
     warnings: [
       ...angleWarnings(angle),
-      ...(edge.equals(cut)
-        ? []
-        : [
-            warnOfStrips('piece-off-grid', 'finished', { exact: edge, cut, adds: cut.minus(edge) }),
-          ]),
+      ...offGrid('piece-off-grid', edge, cut),
       ...(slanted === 1 ? [warningsFrom(commonSentences)('mirror-pairs', 'slants')] : []),
     ],
   });

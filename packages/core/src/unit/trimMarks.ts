@@ -3,6 +3,9 @@ import type { Size } from '../plan/size.js';
 import type { TrimLine, TrimMark, TrimPoint } from './plan.js';
 import { at, type UnitPoint } from './point.js';
 
+/** Finished and two seam allowances. */
+export { grownBy as withSeams } from '../plan/size.js';
+
 /** How far the line rises for each step across, in numbers without a root. */
 export interface Slant {
   readonly across: LengthInput;
@@ -11,12 +14,6 @@ export interface Slant {
 
 export const FALLING: Slant = { across: 1, down: 1 };
 export const RISING: Slant = { across: 1, down: -1 };
-
-/** Finished and two seam allowances. */
-export const withSeams = (finished: Size, seam: Length): Size => ({
-  width: finished.width.plus(seam.times(2)),
-  height: finished.height.plus(seam.times(2)),
-});
 
 /** Where a slanting line through a point enters and leaves a rectangle, from left to right. */
 export function lineAcross(

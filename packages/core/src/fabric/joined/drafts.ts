@@ -1,9 +1,9 @@
 import { type Length, length } from '../../length/length.js';
 import type { Piece } from '../../plan/piece.js';
 import { type CutRectangle, packFabric } from '../pack/packFabric.js';
-import { MOST_PACKED } from '../pack/readPieces.js';
 import type { Placement } from '../placements.js';
 import type { CuttingPlan } from '../plan.js';
+import { MOST_PACKED } from '../readPieces.js';
 import { type JoinedLengths, type JoinSpec, joinStrips } from './joinStrips.js';
 import type { Lengthwise } from './lengthwise.js';
 

@@ -1,8 +1,7 @@
 import type { Length } from '../../length/length.js';
-import type { Piece } from '../../plan/piece.js';
+import { areaOf, type Piece } from '../../plan/piece.js';
 import { unitsOf } from '../pack/packFabric.js';
-import { mayTurn } from '../pack/readPieces.js';
-import { areaOf } from '../pack/uncut.js';
+import { mayTurn } from '../readPieces.js';
 import { type Join, joinUses, stripsFor } from './join.js';
 
 /**

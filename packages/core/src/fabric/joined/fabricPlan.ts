@@ -1,21 +1,22 @@
 import { type Length, type LengthInput, length } from '../../length/length.js';
+import { longerOf } from '../../length/longer.js';
 import { checkFields, missing } from '../../plan/field.js';
-import { notice, type Step, type Warning } from '../../plan/notice.js';
+import { type Step, type Warning, warningsFrom } from '../../plan/notice.js';
 import type { Piece, PieceInput } from '../../plan/piece.js';
 import { cuttingPlan } from '../cuttingPlan.js';
 import type { CutRectangle } from '../pack/packFabric.js';
 import { fabricSide } from '../pack/readFabric.js';
-import { readPieces } from '../pack/readPieces.js';
 import type { PackStepCode } from '../pack/sentences.js';
 import { nameOf } from '../pack/uncut.js';
 import type { CuttingPlan } from '../plan.js';
+import { readPieces } from '../readPieces.js';
 import type { CuttingStepCode } from '../sentences.js';
 import { type CuttingMethod, type CuttingSpec, MOST_PIECES } from '../spec.js';
 import { bestDraft, type FabricPlacement, type Part, some, told } from './drafts.js';
 import { boundByArea } from './fabricBound.js';
 import { type Join, readJoin, readSeam } from './join.js';
 import type { JoinedLengths } from './joinStrips.js';
-import { type Lengthwise, lengthwise, tooWide } from './lengthwise.js';
+import { type Lengthwise, lengthwise } from './lengthwise.js';
 import { type FabricWarningCode, type JoinStepCode, joinSentences } from './sentences.js';
 
 /** All that is cut from one fabric: of any length, joined or not. */
@@ -61,6 +62,8 @@ export interface FabricPlan {
   placements(): readonly FabricPlacement[];
 }
 
+const warning = warningsFrom(joinSentences);
+
 const FIELDS = ['width', 'pieces', 'join', 'seam', 'method', 'effort', 'layers'] as const;
 
 /**
@@ -92,11 +95,6 @@ export function fabricPlan(spec: FabricSpec): FabricPlan {
   const join = readJoin(spec.join);
   const seam = readSeam(spec.seam);
   const isLong = (piece: Piece): boolean => piece.length.compareTo(width) > 0;
-  pieces.forEach((piece, at) => {
-    if (piece.count > 0 && piece.joinable !== true && isLong(piece)) {
-      if (piece.width.compareTo(width) > 0) tooWide(piece, at, width);
-    }
-  });
   /** The pieces that are so; of the others none, so that places in the spec stay what they are. */
   const only = (wanted: (piece: Piece) => boolean): readonly Piece[] =>
     pieces.map((piece) => (wanted(piece) ? piece : { ...piece, count: 0 }));
@@ -133,11 +131,11 @@ export function fabricPlan(spec: FabricSpec): FabricPlan {
       return across.lowerBound;
     }
     const byArea = boundByArea(pieces, width, join, seam, isAlong);
-    if (along !== undefined) return longer(byArea, along.lowerBound);
+    if (along !== undefined) return longerOf(byArea, along.lowerBound);
     const ordinary = only((piece) => !joinable(piece)).flatMap((piece, at): Part[] =>
       piece.count > 0 ? [{ piece, is: { kind: 'piece', piece: at } }] : [],
     );
-    return longer(byArea, planOf(ordinary, asAsked)?.lowerBound ?? byArea);
+    return longerOf(byArea, planOf(ordinary, asAsked)?.lowerBound ?? byArea);
   };
   const lowerBound = bound();
   const optimal = total.equals(lowerBound);
@@ -175,11 +173,3 @@ export function fabricPlan(spec: FabricSpec): FabricPlan {
     ],
   };
 }
-
-const longer = (one: Length, other: Length): Length => (one.compareTo(other) < 0 ? other : one);
-
-const warning = (
-  code: FabricWarningCode,
-  field: string,
-  values: Parameters<typeof notice>[2],
-): Warning<FabricWarningCode> => ({ ...notice(joinSentences, code, values), code, field });

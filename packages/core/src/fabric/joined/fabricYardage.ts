@@ -25,7 +25,11 @@ export function fabricYardage(
   specOrPlan: FabricSpec | FabricPlan,
   options: YardageOptions = {},
 ): FabricYardage {
-  const plan = 'steps' in specOrPlan ? specOrPlan : fabricPlan(specOrPlan);
+  const { method } = options;
+  const plan =
+    'steps' in specOrPlan
+      ? specOrPlan
+      : fabricPlan({ ...specOrPlan, ...(method !== undefined && { method }) });
   const { width, length: total, lowerBound, across } = plan;
   // To be bought it is one strip, as wide as the plan is long.
   const whole = cuttingPlan({

@@ -2,10 +2,10 @@ import { fail } from '../../errors/error.js';
 import { type Length, type LengthInput, length } from '../../length/length.js';
 import { entryAt } from '../../plan/entryAt.js';
 import { checkFields, missing } from '../../plan/field.js';
-import { notice, type Step, type Warning } from '../../plan/notice.js';
+import { notice, type Step, type Warning, warningsFrom } from '../../plan/notice.js';
 import type { Piece, PieceInput } from '../../plan/piece.js';
 import { fabricSide } from '../pack/readFabric.js';
-import { readPieces } from '../pack/readPieces.js';
+import { readPieces } from '../readPieces.js';
 import { MOST_OF_ONE_PIECE } from '../spec.js';
 import { type Join, joinUses, readJoin, readSeam, stripsFor } from './join.js';
 import { type JoinStepCode, type JoinWarningCode, joinSentences } from './sentences.js';
@@ -70,6 +70,8 @@ export interface JoinedLengths {
   readonly warnings: readonly Warning<JoinWarningCode>[];
 }
 
+const warning = warningsFrom(joinSentences);
+
 /** So many strips are joined at most. */
 const MOST_STRIPS = 10_000;
 
@@ -117,16 +119,7 @@ export function joinStrips(spec: JoinSpec): JoinedLengths {
     joins,
     strips: runs.flatMap(({ strips }) => strips),
     steps: runs.flatMap((run) => stepsOf(run, pieces, join, seam)),
-    warnings:
-      atCuts === 0
-        ? []
-        : [
-            {
-              ...notice(joinSentences, 'join-at-cut', { count: atCuts }),
-              code: 'join-at-cut',
-              field: 'pieces',
-            },
-          ],
+    warnings: atCuts === 0 ? [] : [warning('join-at-cut', 'pieces', { count: atCuts })],
   };
 }
 
@@ -198,15 +191,16 @@ function stepsOf(
   join: Join,
   seam: Length,
 ): readonly Step<JoinStepCode>[] {
-  const joined = notice(joinSentences, `join-${join}`, { strips: count, width, seam, total });
   const whole = places.length === 1 && entryAt(pieces, entryAt(places, 0)).count === 1;
   return [
-    ...(count > 1 ? [{ ...joined, code: `join-${join}` } as const] : []),
+    ...(count > 1
+      ? [notice(joinSentences, `join-${join}` as const, { strips: count, width, seam, total })]
+      : []),
     ...(whole ? [] : places).map((at): Step<JoinStepCode> => {
       const piece = entryAt(pieces, at);
       const code = piece.count === 1 ? 'cut-length-one' : 'cut-length-several';
       const { length: long, count: copies } = piece;
-      return { ...notice(joinSentences, code, { count: copies, length: long }), code };
+      return notice(joinSentences, code, { count: copies, length: long });
     }),
   ];
 }

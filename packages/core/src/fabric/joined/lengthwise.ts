@@ -1,14 +1,14 @@
 import { fail } from '../../errors/error.js';
 import { type Length, type LengthInput, length } from '../../length/length.js';
+import { longerOf } from '../../length/longer.js';
 import { checkFields, missing } from '../../plan/field.js';
 import { notice, type Step } from '../../plan/notice.js';
-import type { Piece, PieceInput } from '../../plan/piece.js';
+import { areaOf, type Piece, type PieceInput } from '../../plan/piece.js';
 import { type CutRectangle, packFabric, unitsOf } from '../pack/packFabric.js';
 import { fabricSide } from '../pack/readFabric.js';
-import { readPieces } from '../pack/readPieces.js';
 import type { PackStepCode } from '../pack/sentences.js';
-import { areaOf } from '../pack/uncut.js';
 import type { Placement } from '../placements.js';
+import { readPieces } from '../readPieces.js';
 import { type JoinStepCode, joinSentences } from './sentences.js';
 
 /** Pieces that are cut along the length of the fabric. */
@@ -74,12 +74,12 @@ export function lengthwise(spec: LengthwiseSpec): Lengthwise {
     turnable: false,
   }));
   const needed = pieces.filter(({ count }) => count > 0);
-  const longest = needed.reduce((most, each) => longer(most, each.length), length(0));
+  const longest = needed.reduce((most, each) => longerOf(most, each.length), length(0));
   const stacked = needed
     .filter((piece) => piece.width.times(2).compareTo(width) > 0)
     .reduce((sum, piece) => sum.plus(piece.length.times(piece.count)), length(0));
   const area = areaOf(pieces).dividedBy(width).toGrid(unit, 'up');
-  const lowerBound = longer(longer(longest, stacked), area);
+  const lowerBound = longerOf(longerOf(longest, stacked), area);
 
   const tried = (long: Length): CutRectangle | undefined => {
     const from = { from: 0, x: length(0), y: length(0), width, length: long, count: 1 };
@@ -101,7 +101,6 @@ export function lengthwise(spec: LengthwiseSpec): Lengthwise {
     else block = shorter;
   }
   const total = block.length;
-  const first = notice(joinSentences, 'cut-block', { length: total });
   return {
     width,
     pieces,
@@ -110,14 +109,12 @@ export function lengthwise(spec: LengthwiseSpec): Lengthwise {
     optimal: total.equals(lowerBound),
     placements: block.placements,
     leftOver: block.leftOver,
-    steps: [{ ...first, code: 'cut-block' }, ...block.steps],
+    steps: [notice(joinSentences, 'cut-block', { length: total }), ...block.steps],
   };
 }
 
-const longer = (one: Length, other: Length): Length => (one.compareTo(other) < 0 ? other : one);
-
 /** @throws EighthsError `piece-too-long` */
-export const tooWide = (piece: Piece, at: number, width: Length): never =>
+const tooWide = (piece: Piece, at: number, width: Length): never =>
   fail(
     'piece-too-long',
     `pieces[${at}].width`,

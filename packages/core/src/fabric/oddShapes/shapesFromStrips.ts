@@ -1,7 +1,7 @@
-import { fail } from '../../errors/error.js';
 import type { Length, LengthInput } from '../../length/length.js';
 import { checkFields, countField, lengthField, missing } from '../../plan/field.js';
 import type { Piece } from '../../plan/piece.js';
+import { shapesPerStrip, stepsIn, stripPieces } from '../../plan/stripShapes.js';
 import { fabricSide } from '../pack/readFabric.js';
 import { MOST_OF_ONE_PIECE } from '../spec.js';
 import { fractionOf } from '../units.js';
@@ -69,41 +69,21 @@ const STRIP_FIELDS = ['width', 'first', 'step', 'usable', 'rulerLine', 'perStrip
  */
 export function shapesFromStrips(spec: ShapesSpec): ShapesFromStrips {
   checkFields(spec, '', FIELDS);
-  const cuts = readCuts(spec.strip ?? missing('strip'));
+  const { width, first, step } = readCuts(spec.strip ?? missing('strip'));
   const count = countField(spec.count ?? missing('count'), 'count', 1, MOST_OF_ONE_PIECE);
   const usable = fabricSide(spec.width ?? spec.strip.usable, 'width');
   const grid = lengthField(spec.grid ?? '1/8', 'grid');
-  const { width, first, step } = cuts;
-  const perStrip = stepsIn(usable.minus(first), step);
-  if (perStrip === 0) {
-    const needed = first.plus(step).toGrid(grid, 'up');
-    fail(
-      'strip-too-short',
-      'width',
-      { usable, needed },
-      'A strip {usable} long is too short for one piece. It must be at least {needed} long.',
-    );
-  }
-  const whole = Math.floor(count / perStrip);
-  const rest = count % perStrip;
-  const strips = whole + (rest > 0 ? 1 : 0);
-  const piece = (shapes: number, times: number): Piece => {
-    const long = first.plus(step.times(shapes)).toGrid(grid, 'up');
-    return {
-      ...(spec.label !== undefined && { label: spec.label }),
-      ...(spec.fabric !== undefined && { fabric: spec.fabric }),
-      width,
-      length: long.compareTo(usable) > 0 ? usable : long,
-      count: times,
-    };
-  };
+  const perStrip = shapesPerStrip({ usable, first, step }, grid, 'width');
+  const strips = Math.ceil(count / perStrip);
+  const { label, fabric } = spec;
+  const named = { ...(label !== undefined && { label }), ...(fabric !== undefined && { fabric }) };
   return {
     count,
     perStrip,
     strips,
     leftOver: strips * perStrip - count,
     length: width.times(strips),
-    pieces: [...(whole > 0 ? [piece(perStrip, whole)] : []), ...(rest > 0 ? [piece(rest, 1)] : [])],
+    pieces: stripPieces(named, count, { width, usable, first, step, perStrip }, grid),
   };
 }
 
@@ -137,13 +117,4 @@ function readCuts(strip: ShapeCuts): Readonly<Record<'width' | 'first' | 'step',
     first: lengthField(first, 'strip.first', 'zero or more'),
     step: lengthField(strip.step ?? missing('strip.step'), 'strip.step'),
   };
-}
-
-/** The greatest whole number of steps that a room has space for; 0 where there is none. Exact. */
-function stepsIn(room: Length, step: Length): number {
-  // Floating point may be one off: both neighbors are looked at.
-  const near = Math.max(0, Math.floor(room.toNumber() / step.toNumber()));
-  const fit = (count: number): boolean => step.times(count).compareTo(room) <= 0;
-  if (fit(near + 1)) return near + 1;
-  return near === 0 || fit(near) ? near : near - 1;
 }

@@ -1,13 +1,13 @@
 import type { LengthInput } from '../../length/length.js';
 import { entryAt } from '../../plan/entryAt.js';
 import { checkFields, countField, missing } from '../../plan/field.js';
-import { notice, type Step, type Warning } from '../../plan/notice.js';
+import { notice, type Step, type Warning, warningsFrom } from '../../plan/notice.js';
 import type { Piece, PieceInput } from '../../plan/piece.js';
 import { type FabricYardage, fabricYardage } from '../joined/fabricYardage.js';
 import { type CutRectangle, type FabricRectangle, PACKING_EFFORT } from '../pack/packFabric.js';
-import { readPieces } from '../pack/readPieces.js';
 import type { PackStepCode } from '../pack/sentences.js';
 import { nameOf, type UncutPiece, uncutPieces } from '../pack/uncut.js';
+import { readPieces } from '../readPieces.js';
 import type { YardageOptions } from '../yardage.js';
 import { packOnHand } from './packOnHand.js';
 import { type FabricOnHand, readOnHand } from './readOnHand.js';
@@ -43,6 +43,8 @@ export interface CutFromHand {
   readonly warnings: readonly Warning<OnHandWarningCode>[];
 }
 
+const warning = warningsFrom(onHandSentences);
+
 const FIELDS = [
   'onHand',
   'pieces',
@@ -52,6 +54,7 @@ const FIELDS = [
   'shrinkage',
   'straightening',
   'spare',
+  'method',
 ] as const;
 const USUAL_WIDTH = 40;
 
@@ -94,7 +97,7 @@ export function cutFromHand(spec: CutFromHandSpec): CutFromHand {
       ...uncut.map((piece) =>
         warning('not-cut', `pieces[${piece.piece}]`, { piece: nameOf(piece), count: piece.count }),
       ),
-      ...(packed.leastLeft ? [] : [warning('more-not-ruled-out', 'onHand', {})]),
+      ...(packed.leastLeft ? [] : [warning('more-not-ruled-out', 'onHand')]),
     ],
   };
 }
@@ -106,11 +109,5 @@ const cutApart = (from: readonly FabricRectangle[]): readonly Step<OnHandStepCod
     if (second?.from !== first.from) return [];
     const sizeOf = ({ width, length: height }: FabricRectangle) => ({ width, height });
     const values = { piece: first.from + 1, first: sizeOf(first), second: sizeOf(second) };
-    return [{ ...notice(onHandSentences, 'cut-apart', values), code: 'cut-apart' }];
+    return [notice(onHandSentences, 'cut-apart', values)];
   });
-
-const warning = (
-  code: OnHandWarningCode,
-  field: string,
-  values: Parameters<typeof notice>[2],
-): Warning<OnHandWarningCode> => ({ ...notice(onHandSentences, code, values), code, field });

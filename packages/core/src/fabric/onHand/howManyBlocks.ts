@@ -1,13 +1,12 @@
 import { checkFields, countField, missing } from '../../plan/field.js';
-import { notice, type Warning } from '../../plan/notice.js';
-import type { PieceInput } from '../../plan/piece.js';
+import { type Warning, warningsFrom } from '../../plan/notice.js';
+import { areaOf, type PieceInput } from '../../plan/piece.js';
 import { byArea, byCount, mostSets } from '../pack/bounds.js';
 import { PACKING_EFFORT, unitsOf } from '../pack/packFabric.js';
-import { MOST_PACKED, readPieces } from '../pack/readPieces.js';
 import { fitsIn } from '../pack/rectangles.js';
-import { areaOf } from '../pack/uncut.js';
+import { MOST_PACKED, readPieces } from '../readPieces.js';
 import { Effort } from '../stock/effort.js';
-import { areaOnHand, type PackedOnHand, packOnHand, rectanglesOf } from './packOnHand.js';
+import { type PackedOnHand, packOnHand, rectanglesOf } from './packOnHand.js';
 import { type FabricOnHand, readOnHand } from './readOnHand.js';
 import { type OnHandWarningCode, onHandSentences } from './sentences.js';
 
@@ -31,6 +30,8 @@ export interface BlocksOnHand {
   readonly rectangles: PackedOnHand['rectangles'];
   readonly warnings: readonly Warning<OnHandWarningCode>[];
 }
+
+const warning = warningsFrom(onHandSentences);
 
 /**
  * How many whole blocks can be cut from fabric on hand, every cut from edge to edge. `bound` is what
@@ -72,7 +73,7 @@ export function howManyBlocks(spec: BlocksOnHandSpec): BlocksOnHand {
   const possible = items.every(
     (item) => item.count === 0 || sheets.some((sheet) => fitsIn(item, sheet)),
   );
-  const area = areaOnHand(rectanglesOf(fabrics, [])).toNumber() / areaOf(block).toNumber();
+  const area = areaOf(rectanglesOf(fabrics, [])).toNumber() / areaOf(block).toNumber();
   // A little more than the quotient, so that floating point makes no bound too low.
   let bound = possible ? Math.min(mostSets(weighed, sheets, counts), Math.floor(area + 1e-9)) : 0;
 
@@ -92,12 +93,11 @@ export function howManyBlocks(spec: BlocksOnHandSpec): BlocksOnHand {
     next = Math.floor((blocks + tooMany) / 2);
   }
   const proven = blocks === bound;
-  const doubt = notice(onHandSentences, 'blocks-not-proven', { blocks, bound });
   return {
     blocks,
     bound,
     proven,
     rectangles: best?.rectangles ?? [],
-    warnings: proven ? [] : [{ ...doubt, code: 'blocks-not-proven', field: 'effort' }],
+    warnings: proven ? [] : [warning('blocks-not-proven', 'effort', { blocks, bound })],
   };
 }

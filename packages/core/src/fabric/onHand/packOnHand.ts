@@ -1,7 +1,6 @@
-import { type Length, length } from '../../length/length.js';
-import type { Piece } from '../../plan/piece.js';
+import { areaOf, type Piece } from '../../plan/piece.js';
 import { type FabricRectangle, type PackedFabric, packFabric } from '../pack/packFabric.js';
-import { areaOf, uncutPieces } from '../pack/uncut.js';
+import { uncutPieces } from '../pack/uncut.js';
 import type { ReadFabric } from './readOnHand.js';
 
 /** A packing, and the rectangles it was made from. */
@@ -49,7 +48,3 @@ export function packOnHand(
   const all = best.missing.sign() === 0;
   return { ...best.packed, leastLeft: all || (corners.length === 0 && best.packed.leastLeft) };
 }
-
-/** The area of the fabric on hand, as square inches. */
-export const areaOnHand = (from: readonly FabricRectangle[]): Length =>
-  from.reduce((sum, each) => sum.plus(each.width.times(each.length).times(each.count)), length(0));

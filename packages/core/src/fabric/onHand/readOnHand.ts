@@ -44,7 +44,7 @@ export function readOnHand(onHand: readonly FabricOnHand[]): readonly ReadFabric
       'list-length',
       'onHand',
       { entries: onHand.length, needed: onHand.length === 0 ? 1 : MOST_FABRICS },
-      'Give from 1 to 50 sizes of fabric on hand, not {entries}.',
+      `Give from 1 to ${MOST_FABRICS} sizes of fabric on hand, not {entries}.`,
     );
   }
   return onHand.map(readOne);

@@ -1,7 +1,7 @@
 import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { dot } from '../stock/stock.js';
-import { fitsIn, type Item, type Sheet } from './rectangles.js';
+import { areaOf, fitsIn, type Item, type Sheet } from './rectangles.js';
 import { type Table, table } from './table.js';
 
 /**
@@ -16,7 +16,7 @@ export interface Weighing {
 }
 
 /** Weighs the pieces of all sizes by what one of each is worth. */
-export function weigh(
+function weigh(
   sheets: readonly Sheet[],
   items: readonly Item[],
   worths: readonly number[],
@@ -41,8 +41,6 @@ export function weigh(
 
 /** More than floating point loses, so that a bound is never too low. */
 const ROUNDING = 1e-6;
-
-const areaOf = ({ width, height }: Item): number => width * height;
 
 /** Pieces weighed by their area. */
 export const byArea = (

@@ -3,7 +3,9 @@ import type { Effort } from '../stock/effort.js';
 import type { Layout } from './layout.js';
 import {
   type Along,
+  areaOf,
   cutInto,
+  type Extent,
   grid,
   type Item,
   lying,
@@ -79,7 +81,7 @@ export function exactPacking(
   }
 
   const areas = digits.map((counts) =>
-    counts.reduce((sum, count, i) => sum + count * area(entryAt(items, i)), 0),
+    counts.reduce((sum, count, i) => sum + count * areaOf(entryAt(items, i)), 0),
   );
   /** By selection: the packing of so many sheets that gives it. */
   let reached = new Map<number, readonly (readonly [number, Box])[]>([[0, []]]);
@@ -114,12 +116,8 @@ export function exactPacking(
   });
 }
 
-type Extent = Pick<Box, 'width' | 'height'>;
-
 const holds = (outer: Extent, inner: Extent): boolean =>
   inner.width <= outer.width && inner.height <= outer.height;
-
-const area = ({ width, height }: Item): number => width * height;
 
 const beside = (along: Along, one: Box, other: Box): Box =>
   along === 'across'

@@ -2,6 +2,7 @@ import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import {
   type Along,
+  areaOf,
   cutInto,
   type Filling,
   grid,
@@ -96,10 +97,10 @@ export function fill(
 
 function next(open: Open[], smallestFirst: boolean): Open | undefined {
   let chosen = 0;
-  const area = ({ width, height }: Open): number => width * height * (smallestFirst ? 1 : -1);
+  const sign = smallestFirst ? 1 : -1;
   open.forEach((each, i) => {
     const before = open[chosen];
-    if (before !== undefined && area(each) < area(before)) chosen = i;
+    if (before !== undefined && sign * (areaOf(each) - areaOf(before)) < 0) chosen = i;
   });
   return open.splice(chosen, 1)[0];
 }

@@ -5,7 +5,7 @@ import { bestFilling } from './bestFilling.js';
 import { byArea, byCount, fewestSheets, type Weighing } from './bounds.js';
 import { exactPacking } from './exact.js';
 import type { Layout } from './layout.js';
-import { countInto, fitsIn, type Item, type Sheet } from './rectangles.js';
+import { areaOf, countInto, fitsIn, type Item, type Sheet } from './rectangles.js';
 
 /** What is cut from the sheets, and what is known of it. */
 export interface Packing {
@@ -103,7 +103,7 @@ function before(one: readonly number[], other: readonly number[]): boolean {
 
 /** The small sheets first, and the great ones first. */
 function sheetOrders(sheets: readonly Sheet[]): readonly (readonly number[])[] {
-  const area = (at: number): number => entryAt(sheets, at).width * entryAt(sheets, at).height;
+  const area = (at: number): number => areaOf(entryAt(sheets, at));
   const upward = sheets.map((_, at) => at).sort((a, b) => area(a) - area(b));
   return sheets.length > 1 ? [upward, [...upward].reverse()] : [upward];
 }

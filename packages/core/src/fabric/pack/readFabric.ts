@@ -4,7 +4,7 @@ import { lengthField, missing } from '../../plan/field.js';
 import { fractionOf } from '../units.js';
 
 /** A hundred yards: nobody has a longer piece on the shelf. */
-const LONGEST = 3_600;
+export const LONGEST = 3_600;
 
 /**
  * A side of a piece of fabric.

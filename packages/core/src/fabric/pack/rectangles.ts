@@ -21,7 +21,7 @@ export interface Sheet {
 /** Which way the parts of a rectangle follow one another. */
 export type Along = 'across' | 'down';
 
-interface Extent {
+export interface Extent {
   readonly width: number;
   readonly height: number;
 }
@@ -63,6 +63,9 @@ export const fitsIn = (item: Item, { width, height }: Extent): boolean =>
     const lies = lying(item, turned);
     return lies.width <= width && lies.height <= height;
   });
+
+/** In square units. */
+export const areaOf = ({ width, height }: Extent): number => width * height;
 
 /** A grid of one item. */
 export function grid(item: Item, at: number, turned: boolean, columns = 1, rows = 1): Parts {

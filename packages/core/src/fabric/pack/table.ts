@@ -1,10 +1,10 @@
 import { entryAt } from '../../plan/entryAt.js';
 import type { Effort } from '../stock/effort.js';
 import { valueAt } from '../stock/values.js';
-import type { Filling } from './rectangles.js';
 import {
   countInto,
   cutInto,
+  type Filling,
   grid,
   type Item,
   lying,

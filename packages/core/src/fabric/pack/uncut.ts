@@ -1,4 +1,3 @@
-import { type Length, length } from '../../length/length.js';
 import { entryAt } from '../../plan/entryAt.js';
 import type { Piece } from '../../plan/piece.js';
 import type { Packing } from './pack.js';
@@ -18,13 +17,6 @@ export const uncutPieces = (
     const count = entryAt(left, at);
     return count > 0 ? [{ ...piece, piece: at, count }] : [];
   });
-
-/** The area of pieces, as square inches. */
-export const areaOf = (pieces: readonly Piece[]): Length =>
-  pieces.reduce(
-    (sum, piece) => sum.plus(piece.width.times(piece.length).times(piece.count)),
-    length(0),
-  );
 
 /** A piece as people would call it: its label, or its size. */
 export const nameOf = ({ label, width, length: long }: Piece): string =>

@@ -1,7 +1,7 @@
 import { fail } from '../../errors/error.js';
 import { type Length, type LengthInput, length } from '../../length/length.js';
 import { checkFields, choiceField } from '../../plan/field.js';
-import { fabricSide } from '../pack/readFabric.js';
+import { fabricSide, LONGEST } from '../pack/readFabric.js';
 
 /** The sizes that fabric is sold in besides by the yard. */
 export type PrecutName = 'fat-quarter' | 'fat-eighth' | 'strip-2-1/2' | 'square-5' | 'square-10';
@@ -56,13 +56,7 @@ function square(side: number): PrecutKind {
 }
 
 /** The names of the kinds that are known. */
-export const PRECUT_NAMES: readonly PrecutName[] = [
-  'fat-quarter',
-  'fat-eighth',
-  'strip-2-1/2',
-  'square-5',
-  'square-10',
-];
+export const PRECUT_NAMES = Object.keys(KINDS) as readonly PrecutName[];
 
 /**
  * A kind of precut at its sizes: a fat quarter is 18 by half the width of the fabric and a fat eighth
@@ -89,7 +83,7 @@ export function precutKind(
     fail(
       'out-of-range',
       'fabricWidth',
-      { value: width, least: length(NARROWEST), most: length(120) },
+      { value: width, least: length(NARROWEST), most: length(LONGEST) },
       'Fabric {value} wide is not sold in precuts. Give its width from selvage to selvage, such as 42.',
     );
   }

@@ -1,11 +1,11 @@
 import { type LengthInput, length } from '../../length/length.js';
 import { checkFields, countField, missing } from '../../plan/field.js';
-import { notice, type Step, type Warning } from '../../plan/notice.js';
+import { notice, type Step, type Warning, warningsFrom } from '../../plan/notice.js';
 import type { Piece, PieceInput } from '../../plan/piece.js';
 import { type CutRectangle, PACKING_EFFORT, packFabric } from '../pack/packFabric.js';
-import { MOST_PACKED, readPieces } from '../pack/readPieces.js';
 import type { PackStepCode } from '../pack/sentences.js';
 import { nameOf, type UncutPiece, uncutPieces } from '../pack/uncut.js';
+import { MOST_PACKED, readPieces } from '../readPieces.js';
 import {
   type PrecutKind,
   type PrecutName,
@@ -51,6 +51,8 @@ export interface Precuts extends PrecutKind {
   readonly steps: readonly Step<PackStepCode | PrecutStepCode>[];
   readonly warnings: readonly Warning<PrecutWarningCode>[];
 }
+
+const warning = warningsFrom(precutSentences);
 
 const FIELDS = ['pieces', 'kind', 'usable', 'fabricWidth', 'packOf', 'effort'] as const;
 
@@ -115,9 +117,3 @@ export function precuts(spec: PrecutSpec): Precuts {
     ],
   };
 }
-
-const warning = (
-  code: PrecutWarningCode,
-  field: string,
-  values: Parameters<typeof notice>[2],
-): Warning<PrecutWarningCode> => ({ ...notice(precutSentences, code, values), code, field });

@@ -1,11 +1,14 @@
 import { type Length, length } from '../../length/length.js';
+import { entryAt } from '../../plan/entryAt.js';
 import type { Piece } from '../../plan/piece.js';
 import type { BoundCertificate, CertificateCheck, CertifiedPlan } from '../certificate.js';
 import { Effort } from '../stock/effort.js';
-import { boundOf, choose, type Worth } from './choose.js';
+import { dot } from '../stock/stock.js';
+import { boundOf, choose } from './choose.js';
 import { tallPieces, thriftyTask } from './sheetOf.js';
+import { stripWorths } from './stripWorths.js';
 import { STEPS_TO_CHOOSE } from './thriftyCutting.js';
-import { tallWorths, worthOf } from './worths.js';
+import { tallWorths } from './worths.js';
 
 const REFUSED: CertificateCheck = { holds: false, proven: length(0), searched: 0 };
 
@@ -32,13 +35,18 @@ export function checkThrifty(
     searched += check.searched;
     return check.holds ? check.proven.dividedBy(width).toNumber() + check.searched : 0;
   });
-  const ways: Worth[] = tallWorths(sheet, rows);
+  const tallOnes = tallWorths(sheet, rows);
+  const ways = [...tallOnes];
   for (const worth of plan.worths ?? []) {
     const prices = sizes.map(({ pieces: own }) => worth.prices[own[0] ?? -1] ?? 0);
     const all = [...prices, ...worth.rows];
     if (!all.every((price) => Number.isSafeInteger(price) && price >= 0)) return REFUSED;
-    const found = worthOf(sheet, rows, all, 1, new Effort(Number.POSITIVE_INFINITY));
-    if (found !== undefined) ways.push(found);
+    const inTall = (level: number): readonly number[] =>
+      tallOnes.map(({ worths }) => entryAt(worths, level));
+    ways.push({
+      worths: stripWorths(sheet, prices).map((most, i) => most + dot(worth.rows, inTall(i))),
+      total: dot(prices, sheet.demands) + dot(worth.rows, rows),
+    });
   }
   const byPrices = unit.times(boundOf(heights, ways));
   const claimed = length(plan.lowerBound);

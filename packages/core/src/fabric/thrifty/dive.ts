@@ -33,8 +33,7 @@ export function* dive(
     const most = Math.max(...parts.map(({ amount }) => amount));
     const before = runs.length;
     for (const { strip, amount } of parts) {
-      let wanted =
-        amount === most ? Math.max(1, Math.floor(amount + TINY)) : Math.floor(amount + TINY);
+      let wanted = Math.max(amount === most ? 1 : 0, Math.floor(amount + TINY));
       while (wanted > 0) {
         const rest = { ...sheet, demands: left };
         const layout = layoutOf(rest, strip.level, strip.sections, prices, effort);

@@ -72,7 +72,7 @@ export function thriftyTask(
     .map(({ width }) => width)
     .sort((a, b) => b.compareTo(a))
     .filter((width, i, all) => !all[i - 1]?.equals(width));
-  // Nothing limits how high strips are together.
+  // Only the sizes are asked for: nothing limits how high strips are together.
   const down = inUnits(
     { s: 1n, n: 0n, d: 1n },
     widths.map((width) => fractionOf(width, 'pieces')),

@@ -21,8 +21,8 @@ export interface ThriftyCutting {
 }
 
 /** How finely prices are rounded: coarse ones may prove more, fine ones lose nothing. */
-const SCALES = [12, 2520, 2 ** 20];
 const FINE = 2 ** 20;
+const SCALES = [12, 2520, FINE];
 /** Steps in which a choice of strips is looked for; the checker takes as many. */
 export const STEPS_TO_CHOOSE = 50_000;
 /** Improving takes at most so many steps where a problem is small: a few milliseconds. */
@@ -37,8 +37,8 @@ const MOST_REFUTED = 24;
  *
  * Prices come from a linear program (`pricesFor`), with the tall pieces' rows as needs of their own.
  * Cuttings are filled strip by strip, or near what the program cuts in parts of strips, and the lowest
- * is improved. Then the bound is raised: the lowest choice of
- * strips that all prices allow is either cut, in parts of strips, or gives prices that refute it.
+ * is improved. Then the bound is raised: the lowest choice of strips that all prices allow is either
+ * cut, in parts of strips, or gives prices that refute it.
  *
  * @param tallRows how many rows the tall pieces need at least
  * @param known how high a cutting is that is known already

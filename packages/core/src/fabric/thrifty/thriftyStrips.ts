@@ -25,19 +25,19 @@ export function thriftyStrips(
   const endOf = (rows: readonly Row[]): StripEnd => {
     const cut = rows
       .map((row): EndRow => ({ width: entryAt(widths, row.level), count: 1, cuts: cutsOf(row) }))
-      .sort((a, b) => b.width.compareTo(a.width) || (written(a) < written(b) ? -1 : 1));
+      .sort((a, b) => b.width.compareTo(a.width) || byWriting(a, b));
     const long = cut.map(({ cuts }) => extent(cuts)).sort((a, b) => b.compareTo(a))[0];
     return { length: long ?? fabric, count: 1, rows: together(cut) };
   };
   const strips = runs.map(({ layout: { level, sections }, times }): Strip => {
     const isFull = (rows: readonly Row[]): boolean => rows[0]?.level === level;
-    const cuts = sum(
+    const cuts = merged(
       sections.filter(isFull).flatMap(([row]) => (row === undefined ? [] : cutsOf(row))),
     );
     const ends = together(
       alike(sections.filter((rows) => !isFull(rows)))
         .map(endOf)
-        .sort((a, b) => b.length.compareTo(a.length) || (written(a) < written(b) ? -1 : 1)),
+        .sort(longestFirst),
     );
     const taken = extent([...cuts, ...ends]);
     return {
@@ -49,9 +49,9 @@ export function thriftyStrips(
     };
   });
   const level = (strip: Strip): number => widths.findIndex((width) => width.equals(strip.width));
-  return together(
-    strips.sort((a, b) => level(a) - level(b) || (written(a) < written(b) ? -1 : 1)),
-  ).sort((a, b) => level(a) - level(b) || b.count - a.count);
+  return together(strips.sort((a, b) => level(a) - level(b) || byWriting(a, b))).sort(
+    (a, b) => level(a) - level(b) || b.count - a.count,
+  );
 }
 
 /** Sections with rows of the same widths as one, whose rows hold what all of theirs do. */
@@ -74,6 +74,11 @@ function alike(sections: Layout['sections']): Layout['sections'] {
 
 const written = (value: object): string => JSON.stringify({ ...value, count: 0 });
 
+const byWriting = (a: object, b: object): number => (written(a) < written(b) ? -1 : 1);
+
+const longestFirst = (a: { readonly length: Length }, b: { readonly length: Length }): number =>
+  b.length.compareTo(a.length) || byWriting(a, b);
+
 /** What is alike, one after the other, as one with both counts. */
 function together<Counted extends { readonly count: number }>(list: readonly Counted[]): Counted[] {
   const all: Counted[] = [];
@@ -86,10 +91,7 @@ function together<Counted extends { readonly count: number }>(list: readonly Cou
 }
 
 /** Cuts of several sections that are as wide as the strip, longest first. */
-const sum = (cuts: readonly StripCut[]): StripCut[] =>
-  together(
-    [...cuts].sort((a, b) => b.length.compareTo(a.length) || (written(a) < written(b) ? -1 : 1)),
-  );
+const merged = (cuts: readonly StripCut[]): StripCut[] => together([...cuts].sort(longestFirst));
 
 const extent = (cuts: readonly { readonly length: Length; readonly count: number }[]): Length =>
   cuts.reduce((total, cut) => total.plus(cut.length.times(cut.count)), length(0));

@@ -1,9 +1,8 @@
 import { formatLength } from '../../length/format.js';
 import type { Length } from '../../length/length.js';
-import type { Size } from '../../plan/size.js';
+import { grownBy, type Size } from '../../plan/size.js';
 import { inWords } from '../../unit/say.js';
 import { panelsFor, panelsMake, type Runs, sidesFor } from '../panels.js';
-import { grownBy } from '../whole.js';
 import type { Backing, BackingNearMiss, BackingWay } from './plan.js';
 import { type BackingFabric, type BackingTask, readBacking } from './readBacking.js';
 import { backingSentences } from './sentences.js';

@@ -1,8 +1,14 @@
 import { fail } from '../../errors/error.js';
 import type { Length, LengthInput } from '../../length/length.js';
-import { checkFields, countField, lengthField, missing, rationalField } from '../../plan/field.js';
+import {
+  checkFields,
+  countField,
+  lengthBetween,
+  listField,
+  missing,
+  rationalField,
+} from '../../plan/field.js';
 import type { Size } from '../../plan/size.js';
-import { lengthBetween } from '../../unit/basics.js';
 import { boundedLength, boundedSize } from '../whole.js';
 import type { BackingSpec } from './spec.js';
 
@@ -49,11 +55,9 @@ function readWidth(input: LengthInput, field: string, seam: Length): Length {
 }
 
 function readWide(input: readonly LengthInput[], seam: Length): readonly BackingFabric[] {
-  if (!Array.isArray(input)) {
-    fail('wrong-kind', 'wide', { expected: 'widths' }, 'A list of {expected} is needed here.');
-  }
-  countField(input.length, 'wide', 0, MOST_WIDTHS);
-  return input.map((each: LengthInput, index) => ({
+  const widths = listField(input, 'wide', 'widths');
+  countField(widths.length, 'wide', 0, MOST_WIDTHS);
+  return widths.map((each, index) => ({
     width: readWidth(each, `wide[${index}]`, seam),
     wide: true,
   }));
@@ -67,7 +71,7 @@ function readWide(input: readonly LengthInput[], seam: Length): readonly Backing
 export function readBacking(spec: BackingSpec): BackingTask {
   checkFields(spec, '', FIELDS);
   const quilt = boundedSize(spec.quilt ?? missing('quilt'), 'quilt');
-  const seam = rationalField(lengthField(spec.seam ?? '1/2', 'seam'), 'seam');
+  const seam = rationalField(spec.seam ?? '1/2', 'seam');
   const width = readWidth(spec.width ?? 40, 'width', seam);
   return {
     quilt,
@@ -75,8 +79,8 @@ export function readBacking(spec: BackingSpec): BackingTask {
     ordinary: { width, wide: false },
     wide: readWide(spec.wide ?? WIDE, seam),
     seam,
-    increment: rationalField(lengthField(spec.increment ?? '1/8 yd', 'increment'), 'increment'),
+    increment: rationalField(spec.increment ?? '1/8 yd', 'increment'),
     near: boundedLength(spec.near ?? 1, 'near', 'zero or more'),
-    grid: rationalField(lengthField(spec.grid ?? '1/8', 'grid'), 'grid'),
+    grid: rationalField(spec.grid ?? '1/8', 'grid'),
   };
 }

@@ -1,14 +1,12 @@
 import { type Length, length } from '../../length/length.js';
-import type { Size } from '../../plan/size.js';
+import { shorterOf } from '../../length/longer.js';
+import { grownBy, type Size } from '../../plan/size.js';
 import { panelsFor, type Runs, sidesFor } from '../panels.js';
-import { grownBy } from '../whole.js';
 import type { Batting, BattingNearMiss, BattingPackage, BattingRoll } from './plan.js';
 import { type BattingTask, readBatting } from './readBatting.js';
 import type { BattingSpec } from './spec.js';
 
 const turnedSize = ({ width, height }: Size): Size => ({ width: height, height: width });
-
-const lesser = (a: Length, b: Length): Length => (a.compareTo(b) <= 0 ? a : b);
 
 /** How much a package, as it lies, leaves over; below 0 lacks. */
 const leftOverOf = (size: Size, target: Size): Size => ({
@@ -18,7 +16,7 @@ const leftOverOf = (size: Size, target: Size): Size => ({
 
 /** A package as it lies best: unturned, unless it lacks less the other way. */
 function laid(size: Size, target: Size): BattingPackage {
-  const lacks = ({ width, height }: Size): Length => lesser(lesser(width, height), length(0));
+  const lacks = ({ width, height }: Size): Length => shorterOf(shorterOf(width, height), length(0));
   const straight = leftOverOf(size, target);
   const turned = leftOverOf(turnedSize(size), target);
   return lacks(turned).compareTo(lacks(straight)) > 0
@@ -33,7 +31,7 @@ const areaOf = ({ size }: BattingPackage): Length => size.width.times(size.heigh
 
 /** The overhang that a package too small leaves, if that is near enough. */
 function nearMiss(one: BattingPackage, task: BattingTask): BattingNearMiss[] {
-  const lacking = lesser(one.leftOver.width, one.leftOver.height);
+  const lacking = shorterOf(one.leftOver.width, one.leftOver.height);
   const overhang = task.overhang.plus(lacking.dividedBy(2)).toGrid(task.grid, 'down');
   const less = task.overhang.minus(overhang);
   if (overhang.sign() < 0 || less.compareTo(task.near) > 0) return [];

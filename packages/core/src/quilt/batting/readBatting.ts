@@ -1,8 +1,13 @@
-import { fail } from '../../errors/error.js';
 import type { Length } from '../../length/length.js';
-import { checkFields, countField, lengthField, missing, rationalField } from '../../plan/field.js';
+import {
+  checkFields,
+  countField,
+  lengthBetween,
+  listField,
+  missing,
+  rationalField,
+} from '../../plan/field.js';
 import type { Size, SizeInput } from '../../plan/size.js';
-import { lengthBetween } from '../../unit/basics.js';
 import { boundedLength, boundedSize } from '../whole.js';
 import { BATTING_PACKAGES } from './packages.js';
 import type { BattingSpec } from './spec.js';
@@ -30,11 +35,9 @@ const FIELDS: readonly (keyof BattingSpec)[] = [
 const MOST_PACKAGES = 100;
 
 function readPackages(input: readonly SizeInput[]): readonly Size[] {
-  if (!Array.isArray(input)) {
-    fail('wrong-kind', 'packages', { expected: 'sizes' }, 'A list of {expected} is needed here.');
-  }
-  countField(input.length, 'packages', 0, MOST_PACKAGES);
-  return input.map((size: SizeInput, index) => boundedSize(size, `packages[${index}]`));
+  const sizes = listField(input, 'packages', 'sizes');
+  countField(sizes.length, 'packages', 0, MOST_PACKAGES);
+  return sizes.map((size, index) => boundedSize(size, `packages[${index}]`));
 }
 
 /**
@@ -50,8 +53,8 @@ export function readBatting(spec: BattingSpec): BattingTask {
     overhang: boundedLength(spec.overhang ?? 4, 'overhang', 'zero or more'),
     packages: readPackages(spec.packages ?? BATTING_PACKAGES),
     rollWidth: rationalField(rollWidth, 'rollWidth'),
-    increment: rationalField(lengthField(spec.increment ?? '1/8 yd', 'increment'), 'increment'),
+    increment: rationalField(spec.increment ?? '1/8 yd', 'increment'),
     near: boundedLength(spec.near ?? 1, 'near', 'zero or more'),
-    grid: rationalField(lengthField(spec.grid ?? '1/8', 'grid'), 'grid'),
+    grid: rationalField(spec.grid ?? '1/8', 'grid'),
   };
 }

@@ -1,13 +1,10 @@
 import type { Length } from '../../length/length.js';
-import { topExtent } from '../layout/topSize.js';
-import { grownBy } from '../whole.js';
+import { grownBy } from '../../plan/size.js';
+import { MOST_BLOCKS, topExtent } from '../layout/topSize.js';
 import { type BorderFit, byFit, lacking, nearestBorder } from './nearestBorder.js';
 import type { BedCandidate, BedQuilt } from './plan.js';
 import { type BedTask, readBed } from './readBed.js';
 import type { BedQuiltSpec } from './spec.js';
-
-/** As many blocks each way as a layout takes. */
-const MOST = { straight: 100, 'on-point': 50 } as const;
 
 /** One number of blocks one way, and how long the top then is. */
 interface Extent {
@@ -22,7 +19,7 @@ function extents(side: Length, target: Length, { top, border, counts, within }: 
   const wanted = (count: number): boolean =>
     counts === 'any' || (count % 2 === 0) === (counts === 'even');
   const list: Extent[] = [];
-  for (let count = 1; count <= MOST[top.setting]; count += 1) {
+  for (let count = 1; count <= MOST_BLOCKS[top.setting]; count += 1) {
     const length = topExtent(side, count, top);
     if (length.compareTo(longest) > 0) break;
     if (wanted(count) && length.compareTo(shortest) >= 0) list.push({ count, length });

@@ -1,8 +1,7 @@
 import type { Length } from '../../length/length.js';
+import { absolute, longerOf, shorterOf } from '../../length/longer.js';
 import type { Size } from '../../plan/size.js';
 import type { BedTask } from './readBed.js';
-
-const absolute = (value: Length): Length => (value.sign() < 0 ? value.negated() : value);
 
 /** A border, how far its quilt lies from the target each way, and how far at most. */
 export interface BorderFit {
@@ -21,7 +20,7 @@ function fitOf(border: Length, lacks: Size): BorderFit {
   return {
     border,
     over,
-    distance: across.compareTo(down) > 0 ? across : down,
+    distance: longerOf(across, down),
     sum: across.plus(down),
   };
 }
@@ -40,10 +39,7 @@ export function nearestBorder(lacks: Size, { border, grid }: BedTask): BorderFit
   const highest = border.most.toGrid(grid, 'down');
   if (lowest.compareTo(highest) > 0) return undefined;
   const middle = lacks.width.plus(lacks.height).dividedBy(4);
-  const clamp = (value: Length): Length => {
-    if (value.compareTo(lowest) < 0) return lowest;
-    return value.compareTo(highest) > 0 ? highest : value;
-  };
+  const clamp = (value: Length): Length => longerOf(lowest, shorterOf(value, highest));
   const below = fitOf(clamp(middle.toGrid(grid, 'down')), lacks);
   const above = fitOf(clamp(middle.toGrid(grid, 'up')), lacks);
   return byFit(above, below) < 0 ? above : below;

@@ -1,14 +1,17 @@
 import { fail } from '../../errors/error.js';
-import { type Length, type LengthInput, length } from '../../length/length.js';
+import { type Length, length } from '../../length/length.js';
+import { longerOf, shorterOf } from '../../length/longer.js';
 import {
   checkFields,
   choiceField,
   countField,
+  lengthBetween,
   lengthField,
   missing,
   rationalField,
 } from '../../plan/field.js';
 import type { Size, SizeInput } from '../../plan/size.js';
+import { checkSquare } from '../layout/readLayout.js';
 import type { TopMeasures } from '../layout/topSize.js';
 import { boundedLength, boundedSize } from '../whole.js';
 import { MATTRESSES, type MattressName } from './mattresses.js';
@@ -93,24 +96,11 @@ function readKept(input: number | string): Length {
   );
 }
 
-function readWithin(input: LengthInput): Length {
-  const value = lengthField(input, 'within', 'zero or more');
-  const most = length(FARTHEST);
-  if (value.compareTo(most) <= 0) return value;
-  return fail(
-    'out-of-range',
-    'within',
-    { value, least: length(0), most },
-    'This must be from {least} to {most}, not {value}.',
-  );
-}
-
 function readBorder(input: BedQuiltSpec['border'], { width, height }: Size): BedTask['border'] {
   const { least = 0, most } = input ?? {};
   checkFields(input ?? {}, 'border', ['least', 'most']);
   const from = boundedLength(least, 'border.least', 'zero or more');
-  const shorter = width.compareTo(height) < 0 ? width : height;
-  const usual = shorter.compareTo(from) < 0 ? from : shorter;
+  const usual = longerOf(from, shorterOf(width, height));
   const to = most === undefined ? usual : boundedLength(most, 'border.most', 'zero or more');
   if (from.compareTo(to) > 0) {
     fail(
@@ -126,14 +116,7 @@ function readBorder(input: BedQuiltSpec['border'], { width, height }: Size): Bed
 function readTop(spec: BedQuiltSpec): BedTask['top'] {
   const block = boundedSize(spec.block ?? missing('block'), 'block');
   const setting = choiceField(spec.setting ?? 'straight', 'setting', ['straight', 'on-point']);
-  if (setting === 'on-point' && !block.width.equals(block.height)) {
-    fail(
-      'not-square',
-      'block',
-      { width: block.width, height: block.height },
-      'Only square blocks stand on point; these finish {width} by {height}.',
-    );
-  }
+  if (setting === 'on-point') checkSquare(block, setting);
   const { sashing } = spec;
   if (sashing === undefined) return { block, setting, sashing: undefined };
   checkFields(sashing, 'sashing', ['width', 'outer']);
@@ -165,9 +148,9 @@ export function readBed(spec: BedQuiltSpec): BedTask {
     kept,
     top,
     border: readBorder(spec.border, top.block),
-    grid: rationalField(lengthField(spec.grid ?? '1/2', 'grid'), 'grid'),
+    grid: rationalField(spec.grid ?? '1/2', 'grid'),
     counts: choiceField(spec.counts ?? 'any', 'counts', ['any', 'even', 'odd']),
-    within: readWithin(spec.within ?? 3),
+    within: lengthBetween(spec.within ?? 3, 'within', 0, FARTHEST, 'zero or more'),
     most: countField(spec.most ?? 12, 'most', 1, 1000),
   };
 }

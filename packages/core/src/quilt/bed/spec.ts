@@ -29,7 +29,7 @@ export interface BedQuiltSpec {
   readonly grid?: LengthInput;
   /** Which numbers of blocks may stand across and down: a barn raising needs even ones. Default `any`. */
   readonly counts?: 'any' | 'even' | 'odd';
-  /** The part of its size that quilting and washing take, from 0 up to 1; default 0. */
+  /** The part of its size that quilting and washing take, from 0 to one half; default 0. */
   readonly shrinkage?: number | string;
   /** How far a quilt's width or height may lie from the target before quilting; default 3. */
   readonly within?: LengthInput;

@@ -1,6 +1,11 @@
 import type { Length } from '../../length/length.js';
-import { checkFields, choiceField, lengthField, missing, rationalField } from '../../plan/field.js';
-import { lengthBetween } from '../../unit/basics.js';
+import {
+  checkFields,
+  choiceField,
+  lengthBetween,
+  missing,
+  rationalField,
+} from '../../plan/field.js';
 import { boundedLength, boundedSize } from '../whole.js';
 import type { BindingCut, BindingSpec } from './spec.js';
 
@@ -27,8 +32,6 @@ const FIELDS: readonly (keyof BindingSpec)[] = [
   'grid',
 ];
 
-const fraction = (value: Length, field: string): Length => rationalField(value, field);
-
 /**
  * What a binding's spec asks for.
  *
@@ -43,13 +46,13 @@ export function readBinding(spec: BindingSpec): BindingTask {
     perimeter,
     extra,
     needed: perimeter.plus(extra),
-    strip: fraction(lengthBetween(spec.strip ?? '2 1/2', 'strip', '1/2', 12), 'strip'),
+    strip: rationalField(lengthBetween(spec.strip ?? '2 1/2', 'strip', '1/2', 12), 'strip'),
     cut: choiceField(spec.cut ?? 'straight', 'cut', ['straight', 'bias-strips', 'bias-continuous']),
-    fabricWidth: fraction(
+    fabricWidth: rationalField(
       lengthBetween(spec.fabricWidth ?? 40, 'fabricWidth', 1, 1000),
       'fabricWidth',
     ),
-    seam: fraction(lengthField(spec.seam ?? '1/4', 'seam'), 'seam'),
-    grid: fraction(lengthField(spec.grid ?? '1/8', 'grid'), 'grid'),
+    seam: rationalField(spec.seam ?? '1/4', 'seam'),
+    grid: rationalField(spec.grid ?? '1/8', 'grid'),
   };
 }

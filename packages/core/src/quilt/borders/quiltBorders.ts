@@ -1,22 +1,17 @@
-import type { SentenceValues } from '../../errors/sentence.js';
 import type { Length } from '../../length/length.js';
+import { shorterOf } from '../../length/longer.js';
 import type { Warning } from '../../plan/notice.js';
 import type { Piece } from '../../plan/piece.js';
-import type { Size } from '../../plan/size.js';
-import { inWords } from '../../unit/say.js';
+import { grownBy, type Size } from '../../plan/size.js';
+import { warningsFrom } from '../../unit/say.js';
 import { type JoinedStrips, joinedStrips } from '../joinedStrips.js';
-import { grownBy } from '../whole.js';
 import { borderParts, type Inside, leastMitered, runningLength } from './borderParts.js';
 import type { BorderPart, QuiltBorder, QuiltBorders } from './plan.js';
 import { type BordersTask, type BorderTask, readBorders } from './readBorders.js';
 import { type BorderWarningCode, borderSentences } from './sentences.js';
 import type { QuiltBordersSpec } from './spec.js';
 
-const warn = (
-  code: BorderWarningCode,
-  field: string,
-  values: SentenceValues,
-): Warning<BorderWarningCode> => ({ ...inWords(borderSentences, code, values), field });
+const warn = warningsFrom(borderSentences);
 
 /** Whether a strip of the border is longer than its fabric is wide, so that strips are joined. */
 const isJoined = ({ style, cut, fabricWidth }: BorderTask, parts: readonly BorderPart[]): boolean =>
@@ -77,10 +72,9 @@ function warningsOf(
   seam: Length,
 ): Warning<BorderWarningCode>[] {
   const warnings: Warning<BorderWarningCode>[] = [];
-  const shorter = quilt.width.compareTo(quilt.height) < 0 ? quilt.width : quilt.height;
   if (width.compareTo(seam.times(2)) < 0)
     warnings.push(warn('narrow-border', `${field}.width`, { width }));
-  if (width.times(2).compareTo(shorter) > 0)
+  if (width.times(2).compareTo(shorterOf(quilt.width, quilt.height)) > 0)
     warnings.push(warn('wide-border', `${field}.width`, { width, quilt }));
   return warnings;
 }

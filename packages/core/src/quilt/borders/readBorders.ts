@@ -1,10 +1,11 @@
 import { fail } from '../../errors/error.js';
 import type { Length } from '../../length/length.js';
+import { shorterOf } from '../../length/longer.js';
 import {
   checkFields,
   choiceField,
   countField,
-  lengthField,
+  listField,
   missing,
   rationalField,
 } from '../../plan/field.js';
@@ -94,7 +95,7 @@ function readBorder(spec: BorderSpec, field: string): BorderTask {
 /** A top as it was measured, of which more than its seam allowances shows. */
 function readMeasured(input: SizeInput, seam: Length): Size {
   const measured = boundedSize(input, 'measured');
-  const shorter = measured.width.compareTo(measured.height) < 0 ? measured.width : measured.height;
+  const shorter = shorterOf(measured.width, measured.height);
   if (shorter.compareTo(seam.times(2)) > 0) return measured;
   return fail(
     'seam-too-wide',
@@ -111,17 +112,14 @@ function readMeasured(input: SizeInput, seam: Length): Size {
  */
 export function readBorders(spec: QuiltBordersSpec): BordersTask {
   checkFields(spec, '', FIELDS);
-  const borders = spec.borders ?? missing('borders');
-  if (!Array.isArray(borders)) {
-    fail('wrong-kind', 'borders', { expected: 'borders' }, 'A list of {expected} is needed here.');
-  }
+  const borders = listField(spec.borders ?? missing('borders'), 'borders', 'borders');
   countField(borders.length, 'borders', 1, MOST_BORDERS);
-  const seam = rationalField(lengthField(spec.seam ?? '1/4', 'seam'), 'seam');
+  const seam = rationalField(spec.seam ?? '1/4', 'seam');
   return {
     quilt: boundedSize(spec.quilt ?? missing('quilt'), 'quilt'),
-    borders: borders.map((border: BorderSpec, index) => readBorder(border, `borders[${index}]`)),
+    borders: borders.map((border, index) => readBorder(border, `borders[${index}]`)),
     measured: spec.measured === undefined ? undefined : readMeasured(spec.measured, seam),
     seam,
-    grid: rationalField(lengthField(spec.grid ?? '1/8', 'grid'), 'grid'),
+    grid: rationalField(spec.grid ?? '1/8', 'grid'),
   };
 }

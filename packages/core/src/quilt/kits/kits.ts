@@ -1,5 +1,6 @@
-import type { SentenceValues } from '../../errors/sentence.js';
-import { notice, type Warning } from '../../plan/notice.js';
+import { shorterOf } from '../../length/longer.js';
+import { atOnce } from '../../plan/atOnce.js';
+import { type Warning, warningsFrom } from '../../plan/notice.js';
 import { fabricCost } from '../money/fabricCost.js';
 import { type FabricTask, fabricTasks } from '../pattern/fabricTasks.js';
 import { cutsOfBlocks, patternCuts } from '../pattern/patternCuts.js';
@@ -48,7 +49,7 @@ function* kitFabric(
   const together = yield* planFabric(all, recipe, options);
   const separate = buy.times(kits);
   // Kits that are planned by themselves can be cut from one length too.
-  const pooled = together.buy.compareTo(separate) < 0 ? together.buy : separate;
+  const pooled = shorterOf(separate, together.buy);
   const proven = [together.yardage, together.backing].every(
     (part) => part === undefined || part.purchaseProven,
   );
@@ -69,11 +70,7 @@ function* kitFabric(
   };
 }
 
-const warn = (
-  code: KitWarningCode,
-  field: string,
-  values: SentenceValues,
-): Warning<KitWarningCode> => ({ ...notice(kitSentences, code, values), field });
+const warn = warningsFrom(kitSentences);
 
 function warningsOf(
   { pattern }: KitsTask,
@@ -85,7 +82,7 @@ function warningsOf(
   const below = price?.margin !== undefined && price.margin.gain.cents < 0;
   const anyPrice = fabrics.some((fabric) => fabric.price !== undefined);
   return [
-    ...(below ? [warn('sold-below-cost', 'price', {})] : []),
+    ...(below ? [warn('sold-below-cost', 'price')] : []),
     ...fabrics
       .filter((fabric) => anyPrice && fabric.price === undefined)
       .map(({ id, name }) => warn('no-price', fieldOf(id), { fabric: name })),
@@ -182,8 +179,5 @@ export function* kitsInParts(spec: KitsSpec): Generator<KitsProgress, Kits, unde
  * price.price.cents; // 2250
  */
 export function kits(spec: KitsSpec): Kits {
-  const making = kitsInParts(spec);
-  let state = making.next();
-  while (!state.done) state = making.next();
-  return state.value;
+  return atOnce(kitsInParts(spec));
 }

@@ -1,10 +1,17 @@
 import { fail } from '../../errors/error.js';
 import { type Length, length } from '../../length/length.js';
-import { booleanField, checkFields, countField, lengthField, missing } from '../../plan/field.js';
+import {
+  booleanField,
+  checkFields,
+  countField,
+  lengthField,
+  listField,
+  missing,
+} from '../../plan/field.js';
 import { type Money, moneyReader } from '../money/money.js';
 import { readPattern } from '../pattern/readPattern.js';
 import type { PatternTask } from '../pattern/task.js';
-import { below, inField } from '../recipe/inField.js';
+import { below, besideSize, inField } from '../recipe/inField.js';
 import { completeRecipe } from '../recipe/readRecipe.js';
 import type { KitExtra } from './plan.js';
 import type { KitsSpec } from './spec.js';
@@ -84,11 +91,9 @@ function readExtras(
   extras: NonNullable<KitsSpec['extras']>,
   read: ReturnType<typeof moneyReader>,
 ): KitExtra[] {
-  if (!Array.isArray(extras)) {
-    fail('wrong-kind', 'extras', { expected: 'extras' }, 'A list of {expected} is needed here.');
-  }
-  countField(extras.length, 'extras', 0, MOST_EXTRAS);
-  return extras.map((extra, index) => {
+  const entries = listField(extras, 'extras', 'extras');
+  countField(entries.length, 'extras', 0, MOST_EXTRAS);
+  return entries.map((extra, index) => {
     const field = `extras[${index}]`;
     checkFields(extra, field, ['name', 'cost']);
     const { name = missing(`${field}.name`), cost } = extra;
@@ -127,9 +132,8 @@ export function readKits(spec: KitsSpec): KitsTask {
   }
   const input = spec.recipe ?? missing('recipe');
   const recipe = inField(below('recipe'), () => completeRecipe(input));
-  const pattern = inField(
-    (field) => (/^size(?!s)/.test(field) ? field : `recipe.${field}`),
-    () => readPattern(recipe, { ...(size !== undefined && { size }) }),
+  const pattern = inField(besideSize, () =>
+    readPattern(recipe, { ...(size !== undefined && { size }) }),
   );
   const backing = booleanField(spec.backing ?? false, 'backing');
   if (backing && recipe.backing === undefined) missing('recipe.backing');

@@ -1,8 +1,8 @@
 import { type Length, length } from '../../length/length.js';
 import type { Piece } from '../../plan/piece.js';
-import type { Size } from '../../plan/size.js';
+import { grownBy, type Size } from '../../plan/size.js';
 import { settingTriangles } from '../../unit/settingTriangles.js';
-import { grownBy, sizeToGrid } from '../whole.js';
+import { sizeToGrid } from '../whole.js';
 import type { LayoutCounts, LayoutPart, QuiltPart } from './plan.js';
 import type { LayoutTask } from './readLayout.js';
 

@@ -1,5 +1,4 @@
-import type { Size } from '../../plan/size.js';
-import { grownBy } from '../whole.js';
+import { grownBy } from '../../plan/size.js';
 import { onPointCells } from './onPoint.js';
 import { layoutParts, partPieces } from './parts.js';
 import type { Cell, CellKind, LayoutCounts, QuiltLayout } from './plan.js';
@@ -53,7 +52,7 @@ export function quiltLayout(spec: QuiltLayoutSpec): QuiltLayout {
   const task = readLayout(spec);
   const { setting, across, down, turns, block, sashing, seam, grid } = task;
   const cells = setting === 'straight' ? straightCells(task) : onPointCells(task);
-  const finished: Size = topSize(task);
+  const finished = topSize(task);
   const counts = countCells(task, cells);
   const parts = layoutParts(task, counts, finished);
   return {

@@ -19,6 +19,7 @@ import {
 import type { Size } from '../../plan/size.js';
 import { boundedLength, boundedSize } from '../whole.js';
 import type { QuiltLayoutSpec, QuiltSetting, SashingSpec } from './spec.js';
+import { MOST_BLOCKS } from './topSize.js';
 
 /** A sashing that was read. */
 export interface Sashing {
@@ -56,8 +57,6 @@ const FIELDS: readonly (keyof QuiltLayoutSpec)[] = [
   'oversize',
 ];
 
-const MOST: Readonly<Record<QuiltSetting, number>> = { straight: 100, 'on-point': 50 };
-
 function readSashing(spec: SashingSpec, setting: QuiltSetting): Sashing {
   checkFields(spec, 'sashing', ['width', 'outer', 'cornerstones']);
   const onPoint = setting === 'on-point';
@@ -83,12 +82,9 @@ function turnsOf(
   down: number,
 ): LayoutTask['turnAt'] {
   if (turns === 'none') return () => 0;
-  if (setting === 'straight') {
-    const { rows } = blockTurns(turns, across, down);
-    return (row, column) => entryAt(entryAt(rows, row), column);
-  }
+  const onPoint = setting === 'on-point';
   const lines = across + down - 1;
-  if ((turns === 'barn-raising' || turns === 'circles') && lines % 2 === 1) {
+  if (onPoint && (turns === 'barn-raising' || turns === 'circles') && lines % 2 === 1) {
     fail(
       'even-sum',
       'across',
@@ -96,11 +92,12 @@ function turnsOf(
       'On point this setting turns blocks about the middle, so across and down have to add up to an odd number; {across} and {down} do not. Make one of them one more or one less.',
     );
   }
-  const { rows } = blockTurns(turns, lines, lines);
+  const { rows } = onPoint ? blockTurns(turns, lines, lines) : blockTurns(turns, across, down);
   return (row, column) => entryAt(entryAt(rows, row), column);
 }
 
-function checkSquare({ width, height }: Size, setting: QuiltSetting): void {
+/** @throws EighthsError `not-square` */
+export function checkSquare({ width, height }: Size, setting: QuiltSetting): void {
   if (width.equals(height)) return;
   fail(
     'not-square',
@@ -125,8 +122,8 @@ export function readLayout(spec: QuiltLayoutSpec): LayoutTask {
   checkFields(spec, '', FIELDS);
   const block = boundedSize(spec.block ?? missing('block'), 'block');
   const setting = choiceField(spec.setting ?? 'straight', 'setting', ['straight', 'on-point']);
-  const across = countField(spec.across ?? missing('across'), 'across', 1, MOST[setting]);
-  const down = countField(spec.down ?? missing('down'), 'down', 1, MOST[setting]);
+  const across = countField(spec.across ?? missing('across'), 'across', 1, MOST_BLOCKS[setting]);
+  const down = countField(spec.down ?? missing('down'), 'down', 1, MOST_BLOCKS[setting]);
   const turns = choiceField(spec.turns ?? 'none', 'turns', [...BLOCK_SETTINGS, 'none']);
   if (setting === 'on-point' || turnsByQuarters(turns)) checkSquare(block, setting);
   return {
@@ -138,8 +135,8 @@ export function readLayout(spec: QuiltLayoutSpec): LayoutTask {
     turnAt: turnsOf(turns, setting, across, down),
     alternate: booleanField(spec.alternate ?? false, 'alternate'),
     sashing: spec.sashing && readSashing(spec.sashing, setting),
-    seam: rationalField(lengthField(spec.seam ?? '1/4', 'seam'), 'seam'),
-    grid: rationalField(lengthField(spec.grid ?? '1/8', 'grid'), 'grid'),
+    seam: rationalField(spec.seam ?? '1/4', 'seam'),
+    grid: rationalField(spec.grid ?? '1/8', 'grid'),
     oversize: lengthField(spec.oversize ?? '1/2', 'oversize', 'zero or more'),
   };
 }

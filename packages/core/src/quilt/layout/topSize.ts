@@ -2,6 +2,12 @@ import { type Length, squareRoot } from '../../length/length.js';
 import type { Size } from '../../plan/size.js';
 import type { QuiltSetting } from './spec.js';
 
+/** So many blocks a top takes each way. */
+export const MOST_BLOCKS: Readonly<Record<QuiltSetting, number>> = {
+  straight: 100,
+  'on-point': 50,
+};
+
 /** What the size of a top depends on. */
 export interface TopMeasures {
   readonly block: Size;

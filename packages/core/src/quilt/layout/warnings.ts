@@ -1,16 +1,11 @@
-import type { SentenceValues } from '../../errors/sentence.js';
 import type { Warning } from '../../plan/notice.js';
 import type { Size } from '../../plan/size.js';
-import { inWords } from '../../unit/say.js';
+import { warningsFrom } from '../../unit/say.js';
 import type { Cell } from './plan.js';
 import type { LayoutTask } from './readLayout.js';
 import { type LayoutWarningCode, layoutSentences } from './sentences.js';
 
-const warn = (
-  code: LayoutWarningCode,
-  field: string,
-  values: SentenceValues = {},
-): Warning<LayoutWarningCode> => ({ ...inWords(layoutSentences, code, values), field });
+const warn = warningsFrom(layoutSentences);
 
 /** What a person should know of a top that can be made all the same. */
 export function layoutWarnings(

@@ -1,19 +1,10 @@
+import { escaped } from '../../plan/escaped.js';
 import type { DocumentPart, DocumentTable, QuiltDocument } from './document.js';
 
-const ENTITIES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
 /** A text as it stands in HTML. */
-export const escapeHtml = (text: string): string =>
-  text
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: they may not stand in HTML
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, '')
-    .replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? '');
+const escapeHtml = (text: string): string =>
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: they may not stand in HTML
+  escaped(text.replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, ''));
 
 const element = (name: string, content: string): string => `<${name}>${content}</${name}>`;
 

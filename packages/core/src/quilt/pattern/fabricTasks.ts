@@ -1,8 +1,13 @@
+import type { LengthInput } from '../../length/length.js';
 import type { Piece } from '../../plan/piece.js';
 import type { FabricPrice } from '../money/fabricCost.js';
 import type { ReadRecipe } from '../recipe/schema.js';
 import type { PatternCut } from './cut.js';
 import type { PatternTask } from './task.js';
+
+/** The usable width of one of the recipe's fabrics. */
+export const widthOf = ({ fabrics }: ReadRecipe, fabric: string): LengthInput =>
+  fabrics.find(({ id }) => id === fabric)?.width ?? 40;
 
 /** What is cut from one fabric. */
 export interface FabricTask {

@@ -6,18 +6,19 @@ import type { LayoutPart } from '../layout/plan.js';
 import type { ReadRecipe } from '../recipe/schema.js';
 import { blockCuts } from './blockCuts.js';
 import type { PatternCut } from './cut.js';
+import { widthOf } from './fabricTasks.js';
 import { bordersOf } from './readBorders.js';
 import type { PatternTask } from './task.js';
 
 /** Which fabric the parts between and round the blocks are cut from, and where that is said. */
-function fabricOfPart(
+export function fabricOfPart(
   part: LayoutPart,
   { sashing, setting }: ReadRecipe,
-): { readonly fabric: string; readonly field: string } {
-  const triangles = { fabric: setting.triangles ?? '', field: 'setting.triangles' };
-  const sash = { fabric: sashing?.fabric ?? '', field: 'sashing' };
-  const stone = { fabric: sashing?.cornerstones ?? '', field: 'sashing.cornerstones' };
-  const places: Readonly<Record<LayoutPart, typeof sash>> = {
+): { readonly fabric: string | undefined; readonly field: string } {
+  const triangles = { fabric: setting.triangles, field: 'setting.triangles' };
+  const sash = { fabric: sashing?.fabric, field: 'sashing' };
+  const stone = { fabric: sashing?.cornerstones, field: 'sashing.cornerstones' };
+  const places: Readonly<Record<LayoutPart, ReturnType<typeof fabricOfPart>>> = {
     sash,
     cornerstone: stone,
     'side-triangle': triangles,
@@ -42,24 +43,20 @@ function joinedWhereLong(
 function layoutCuts({ layout, recipe }: PatternTask): readonly PatternCut[] {
   return layout.parts.flatMap(({ part, cut, count, diagonalCuts }): PatternCut[] => {
     if (part === 'alternate') return [];
-    const place = fabricOfPart(part, recipe);
+    const { fabric = '', field } = fabricOfPart(part, recipe);
     const size = { width: cut.height, length: cut.width, count };
     return [
       {
-        ...place,
+        fabric,
+        field,
         part,
         label: part.replace('-', ' '),
-        ...(part === 'sash'
-          ? joinedWhereLong(size, widthOf(recipe, place.fabric), place.field)
-          : size),
+        ...(part === 'sash' ? joinedWhereLong(size, length(widthOf(recipe, fabric)), field) : size),
         ...(diagonalCuts > 0 && { diagonalCuts }),
       },
     ];
   });
 }
-
-const widthOf = ({ fabrics }: ReadRecipe, fabric: string): Length =>
-  length(fabrics.find(({ id }) => id === fabric)?.width ?? 40);
 
 function borderCuts({ borders, recipe, chosen }: PatternTask): readonly PatternCut[] {
   if (borders === undefined) return [];

@@ -71,7 +71,7 @@ function* planOf(
 }
 
 /** How fabric is bought, as the recipe says. */
-export const buyingOf = (
+const buyingOf = (
   { buying }: ReadRecipe,
   { fabric: { shrinkage } }: FabricTask,
 ): YardageOptions => ({ ...buying, shrinkage });

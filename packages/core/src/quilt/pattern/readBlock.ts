@@ -2,14 +2,14 @@ import { logCabin } from '../../block/logCabin.js';
 import type { LogCabin } from '../../block/plan.js';
 import { fail } from '../../errors/error.js';
 import { missing } from '../../plan/field.js';
-import { type Size, type SizeInput, sizeField } from '../../plan/size.js';
+import { grownBy, type Size, type SizeInput, sizeField } from '../../plan/size.js';
 import type { UnitPlan } from '../../unit/plan.js';
 import { planUnit } from '../../unit/planUnit.js';
 import { polygonArea } from '../../unit/point.js';
 import { UNITS } from '../../unit/units.js';
 import { below, inField } from '../recipe/inField.js';
 import type { ReadRecipe } from '../recipe/schema.js';
-import { grownBy, sizeToGrid } from '../whole.js';
+import { sizeToGrid } from '../whole.js';
 import type { BlockUnit, Making, QuiltBlock } from './block.js';
 import { checkFilled } from './checkFilled.js';
 import { placed, readRectangle } from './readRectangle.js';
@@ -19,7 +19,7 @@ type Of<Kind extends RecipeBlock['kind']> = Extract<RecipeBlock, { kind: Kind }>
 type UnitOfBlock = Of<'pieces'>['units'][number];
 
 /** So many units: some methods make several at a time. */
-export function planUnits(
+function planUnits(
   source: UnitOfBlock | Of<'unit'>,
   count: number,
   { seam, grid, usable }: Making,
@@ -73,10 +73,6 @@ function readCabin(
   field: string,
 ): LogCabin {
   return inField(below(field), () => {
-    if (block.kind === 'log-cabin') {
-      const { id, name, kind, ...spec } = block;
-      return logCabin({ ...spec, seam, grid });
-    }
     const { id, name, kind, ...spec } = block;
     return logCabin({ ...spec, seam, grid });
   });

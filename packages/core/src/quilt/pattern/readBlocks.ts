@@ -1,5 +1,6 @@
 import { fail } from '../../errors/error.js';
 import { length } from '../../length/length.js';
+import { shorterOf } from '../../length/longer.js';
 import type { Size } from '../../plan/size.js';
 import type { ReadRecipe } from '../recipe/schema.js';
 import type { Making, QuiltBlock } from './block.js';
@@ -11,7 +12,7 @@ export function makingOf({ seam, grid, fabrics }: ReadRecipe): Making {
   return {
     seam: length(seam),
     grid: length(grid),
-    usable: widths.reduce((least, width) => (width.compareTo(least) < 0 ? width : least)),
+    usable: widths.reduce(shorterOf),
   };
 }
 

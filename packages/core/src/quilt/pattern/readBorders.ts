@@ -6,6 +6,7 @@ import { inField } from '../recipe/inField.js';
 import type { ReadRecipe } from '../recipe/schema.js';
 import type { QuiltBlock } from './block.js';
 import type { ChosenSize } from './chooseSize.js';
+import { widthOf } from './fabricTasks.js';
 import type { SizeChoice } from './task.js';
 
 type RecipeBorder = ReadRecipe['borders'][number];
@@ -15,7 +16,6 @@ function borderSpec(
   recipe: ReadRecipe,
   blocks: readonly QuiltBlock[],
 ): BorderSpec {
-  const widthOf = (id: string) => recipe.fabrics.find((fabric) => fabric.id === id)?.width ?? 40;
   switch (border.style) {
     case 'pieced': {
       const block = blocks.find(({ id }) => id === border.block);
@@ -28,7 +28,7 @@ function borderSpec(
     }
     case 'mitered': {
       const { style, width, cut, extra, fabric } = border;
-      return { style, width, cut, extra, fabricWidth: widthOf(fabric) };
+      return { style, width, cut, extra, fabricWidth: widthOf(recipe, fabric) };
     }
     default: {
       const { style, width, cut, fabric, corners } = border;
@@ -37,7 +37,7 @@ function borderSpec(
         width,
         cut,
         corners: corners === undefined ? 'none' : 'squares',
-        fabricWidth: widthOf(fabric),
+        fabricWidth: widthOf(recipe, fabric),
       };
     }
   }

@@ -4,6 +4,7 @@ import { batting } from '../batting/batting.js';
 import { binding } from '../binding/binding.js';
 import { inField } from '../recipe/inField.js';
 import type { ReadRecipe } from '../recipe/schema.js';
+import { widthOf } from './fabricTasks.js';
 import type { PatternTask } from './task.js';
 
 /** What goes round and behind the finished quilt. */
@@ -11,15 +12,17 @@ export function readFinishing(
   recipe: ReadRecipe,
   quilt: Size,
 ): Pick<PatternTask, 'binding' | 'backing' | 'batting'> {
-  const { seam, grid, fabrics } = recipe;
-  const widthOf = (fabric: string) => fabrics.find(({ id }) => id === fabric)?.width ?? 40;
+  const { seam, grid } = recipe;
   const within = (field: string) => (name: string) =>
     name === 'seam' || name === 'grid' || name.startsWith('quilt') ? field : `${field}.${name}`;
   const bound = recipe.binding && {
     ...recipe.binding,
-    fabricWidth: widthOf(recipe.binding.fabric),
+    fabricWidth: widthOf(recipe, recipe.binding.fabric),
   };
-  const back = recipe.backing && { ...recipe.backing, width: widthOf(recipe.backing.fabric) };
+  const back = recipe.backing && {
+    ...recipe.backing,
+    width: widthOf(recipe, recipe.backing.fabric),
+  };
   const [first] = [recipe.buying.increment].flat();
   const increment = first === undefined ? {} : { increment: first };
   return {

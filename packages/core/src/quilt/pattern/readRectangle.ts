@@ -1,9 +1,10 @@
 import { fail } from '../../errors/error.js';
 import { type Length, length } from '../../length/length.js';
+import { shorterOf } from '../../length/longer.js';
 import { missing } from '../../plan/field.js';
-import { type Size, sizeField } from '../../plan/size.js';
+import { grownBy, type Size, sizeField } from '../../plan/size.js';
 import type { ReadRecipe } from '../recipe/schema.js';
-import { grownBy, sizeToGrid } from '../whole.js';
+import { sizeToGrid } from '../whole.js';
 import type { BlockRectangle, BlockUnit, Making } from './block.js';
 
 type PiecedBlock = Extract<ReadRecipe['blocks'][number], { kind: 'pieces' }>;
@@ -58,14 +59,12 @@ export function readRectangle(
 
 /** What shows of a piece that is cut to an exact size. */
 function shrunk(cut: Size, seam: Length, field: string): Size {
-  const both = seam.times(2);
-  const finished = { width: cut.width.minus(both), height: cut.height.minus(both) };
+  const finished = grownBy(cut, seam.negated());
   if (finished.width.sign() <= 0 || finished.height.sign() <= 0) {
-    const side = cut.width.compareTo(cut.height) < 0 ? cut.width : cut.height;
     fail(
       'seam-too-wide',
       `${field}.cut`,
-      { seam, finished: side },
+      { seam, finished: shorterOf(cut.width, cut.height) },
       'With seams of {seam} nothing shows of a piece that is cut {finished}. Cut it larger.',
     );
   }

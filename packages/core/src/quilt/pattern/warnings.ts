@@ -1,19 +1,14 @@
-import type { SentenceValues } from '../../errors/sentence.js';
 import { entryAt } from '../../plan/entryAt.js';
-import { notice, type Warning } from '../../plan/notice.js';
+import { type Warning, warningsFrom } from '../../plan/notice.js';
 import { runsAcross } from '../../plan/side.js';
 import type { QuiltBlock } from './block.js';
 import type { QuiltFabric, QuiltWarningCode } from './plan.js';
-import { type PatternWarningCode, patternSentences } from './sentences.js';
+import { patternSentences } from './sentences.js';
 import type { PatternTask } from './task.js';
 
 type QuiltWarning = Warning<QuiltWarningCode>;
 
-const warn = (code: PatternWarningCode, field: string, values: SentenceValues): QuiltWarning => ({
-  ...notice(patternSentences, code, values),
-  code,
-  field,
-});
+const warn = warningsFrom(patternSentences);
 
 /** Whether a fabric lies along upright sides of a log cabin and along level ones. */
 const liesBothWays = (block: QuiltBlock, fabric: string): boolean => {

@@ -1,11 +1,12 @@
 import { PRECUT_NAMES, type PrecutName } from '../../fabric/precut/kinds.js';
 import { type Precuts, precuts } from '../../fabric/precut/precuts.js';
 import type { LengthInput } from '../../length/length.js';
+import { atOnce } from '../../plan/atOnce.js';
 import { checkFields, choiceField, countField, missing } from '../../plan/field.js';
 import { type FabricTask, fabricTasks } from '../pattern/fabricTasks.js';
 import { patternCuts } from '../pattern/patternCuts.js';
 import { readPattern } from '../pattern/readPattern.js';
-import { below, inField } from '../recipe/inField.js';
+import { below, besideSize, inField } from '../recipe/inField.js';
 import { completeRecipe } from '../recipe/readRecipe.js';
 import type { QuiltRecipe, QuiltSize, ReadRecipe } from '../recipe/schema.js';
 
@@ -119,8 +120,7 @@ export function* precutsForInParts(
 
 /** What the blocks of a quilt take, by fabric. */
 function blockTasks(recipe: ReadRecipe, size: PrecutsForSpec['size']): readonly FabricTask[] {
-  const fieldOf = (field: string): string => (/^size(?!s)/.test(field) ? field : `recipe.${field}`);
-  return inField(fieldOf, () => {
+  return inField(besideSize, () => {
     const task = readPattern(recipe, { ...(size !== undefined && { size }) });
     const cuts = patternCuts(task).filter(({ part }) => part === 'block');
     return fabricTasks(task, cuts, []);
@@ -151,8 +151,5 @@ function blockTasks(recipe: ReadRecipe, size: PrecutsForSpec['size']): readonly 
  * choices[2].packs; // 2
  */
 export function precutsFor(spec: PrecutsForSpec): readonly PrecutChoice[] {
-  const making = precutsForInParts(spec);
-  let state = making.next();
-  while (!state.done) state = making.next();
-  return state.value;
+  return atOnce(precutsForInParts(spec));
 }

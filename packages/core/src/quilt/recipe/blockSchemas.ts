@@ -6,6 +6,7 @@ import {
   choice,
   count,
   degrees,
+  fabricId as fabric,
   fields,
   id,
   list,
@@ -17,7 +18,6 @@ import {
   yesOrNo,
 } from './fields.js';
 
-const fabric = id('The id of a fabric.');
 const fabrics = perRound(fabric, 'The id of a fabric for each round.');
 const widths = perRound(measure('positive', 'A width.'), 'A width for each round.');
 const side = choice(SIDES, 'A side of the block as it faces the sewer.');

@@ -1,9 +1,6 @@
 import { exactOptional, literal, variant } from 'valibot';
 import { accepts } from './accepts.js';
-import { choice, fields, id, list, measure } from './fields.js';
-
-const fabricId = id('The id of a fabric.');
-const finishedWidth = measure('positive', 'The finished width.');
+import { choice, fabricId, fields, finishedWidth, id, list, measure } from './fields.js';
 
 const grain = choice(
   ['crosswise', 'lengthwise'],

@@ -1,7 +1,15 @@
 import type { BaseIssue } from 'valibot';
 import { fail } from '../../errors/error.js';
 import { shownText, textOf } from '../../length/choice.js';
-import { lengthField, missing } from '../../plan/field.js';
+import {
+  lengthField,
+  missing,
+  notABoolean,
+  notAChoice,
+  notACount,
+  notAField,
+  notAnObject,
+} from '../../plan/field.js';
 import { notMoney } from '../money/money.js';
 import type { Accepts } from './accepts.js';
 
@@ -29,24 +37,6 @@ function meant(issue: Issue): { readonly issue: Issue; readonly keys: readonly u
 const isMissing = ({ received, input }: Issue): boolean =>
   received === 'undefined' && input === undefined;
 
-function refuseFields(issue: Issue, field: string, known: readonly string[]): never {
-  const names = known.join(', ');
-  if (issue.expected !== 'never') {
-    return fail(
-      'wrong-kind',
-      field,
-      { expected: names },
-      'An object with these fields is needed here: {expected}.',
-    );
-  }
-  return fail(
-    'unknown-field',
-    field,
-    { name: shownText(issue.path?.at(-1)?.key), known: names },
-    'There is no field “{name}” here. The fields are: {known}.',
-  );
-}
-
 /**
  * What is wrong with a recipe, as an error that says what would be accepted. Throws.
  *
@@ -60,21 +50,13 @@ export function refuse(complaint: Issue, parent: readonly string[] = []): never 
   const value = shownText(issue.input);
   switch (what.kind) {
     case 'fields':
-      return refuseFields(issue, field, what.known);
+      return issue.expected === 'never'
+        ? notAField(issue.path?.at(-1)?.key, field, what.known)
+        : notAnObject(field, what.known);
     case 'choice':
-      return fail(
-        'unknown-choice',
-        field,
-        { value, choices: what.choices.join(', ') },
-        '“{value}” is not known here. Use one of: {choices}.',
-      );
+      return notAChoice(issue.input, field, what.choices);
     case 'count':
-      return fail(
-        'not-a-count',
-        field,
-        { value, least: what.least, most: what.most },
-        'A whole number from {least} to {most} is needed here, not {value}.',
-      );
+      return notACount(value, field, what.least, what.most);
     case 'text':
       return fail(
         'not-a-text',
@@ -113,12 +95,7 @@ export function refuse(complaint: Issue, parent: readonly string[] = []): never 
         'A list of {least} to {most} entries is needed here.',
       );
     case 'yes or no':
-      return fail(
-        'wrong-kind',
-        field,
-        { expected: 'true or false' },
-        'True or false is needed here, without quotes.',
-      );
+      return notABoolean(field);
     case 'money':
       return notMoney(value, 2, field);
   }

@@ -79,6 +79,9 @@ export const id = (what: string) => {
   return pipe(string(message), regex(/^[A-Za-z][A-Za-z0-9_-]{0,59}$/, message), description(what));
 };
 
+/** What refers to a fabric. */
+export const fabricId = id('The id of a fabric.');
+
 /** One of these words. */
 export const choice = <const Choices extends readonly string[]>(choices: Choices, what: string) =>
   pipe(picklist(choices, accepts({ kind: 'choice', choices })), description(what));
@@ -105,6 +108,9 @@ export const measure = (sign: Sign, what: string) => {
     description(what),
   );
 };
+
+/** Of a border or a sash. */
+export const finishedWidth = measure('positive', 'The finished width.');
 
 /** One length for a square, or width and height. */
 export const size = (what: string) =>

@@ -1,7 +1,5 @@
 import { exactOptional } from 'valibot';
-import { choice, fields, id, measure } from './fields.js';
-
-const fabricId = id('The id of a fabric.');
+import { choice, fabricId, fields, measure } from './fields.js';
 
 /** The binding of a recipe. */
 export const bindingSchema = fields(

@@ -15,6 +15,10 @@ export function inField<Result>(fieldOf: (field: string) => string, make: () => 
   }
 }
 
+/** The path of what is asked for in a recipe: its size stands beside it, all else in it. */
+export const besideSize = (field: string): string =>
+  /^size(?!s)/.test(field) ? field : `recipe.${field}`;
+
 /** A path below another: `wide` below `blocks[0]` is `blocks[0].wide`. */
 export const below =
   (parent: string) =>

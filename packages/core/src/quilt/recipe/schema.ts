@@ -7,7 +7,9 @@ import {
   amount,
   choice,
   count,
+  fabricId,
   fields,
+  finishedWidth,
   id,
   list,
   measure,
@@ -17,9 +19,6 @@ import {
   yesOrNo,
 } from './fields.js';
 import { backingSchema, battingSchema, bindingSchema } from './finishingSchemas.js';
-
-const fabricId = id('The id of a fabric.');
-const finishedWidth = measure('positive', 'The finished width.');
 
 const priceSchema = union(
   [
