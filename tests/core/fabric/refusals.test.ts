@@ -1,4 +1,11 @@
-import { type CuttingSpec, cuttingPlan, EighthsError, howManyFrom, yardage } from '@eighths/core';
+import {
+  type CuttingSpec,
+  checkCertificate,
+  cuttingPlan,
+  EighthsError,
+  howManyFrom,
+  yardage,
+} from '@eighths/core';
 import { describe, expect, it } from 'vitest';
 
 const piece = { width: 2, length: 5, count: 4 };
@@ -148,8 +155,11 @@ describe('what is just allowed', () => {
     expect(many.length.toString()).toBe('25000');
   });
 
-  it('a piece that is needed no times among others that are', () => {
-    const plan = cuttingPlan(spec({ pieces: [{ ...piece, length: 9, count: 0 }, piece] }));
+  it.each(['plain', 'thrifty'] as const)('a piece needed no times, in a %s plan', (method) => {
+    const pieces = [{ ...piece, length: 9, count: 0 }, piece];
+    const asked = spec({ pieces, method });
+    const plan = cuttingPlan(asked);
+    expect(checkCertificate(asked, plan).holds).toBe(true);
     expect(plan.strips.flatMap(({ cuts }) => cuts.map(({ pieces }) => pieces))).toEqual([[1]]);
   });
 

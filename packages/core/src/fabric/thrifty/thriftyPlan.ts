@@ -33,7 +33,8 @@ export function* thriftyPlan(
   const worths = proof.map(({ prices, rows }) => ({
     prices: task.pieces.map((_, index) => {
       const size = sizes.findIndex(({ pieces }) => pieces.includes(index));
-      return entryAt(prices, size);
+      // What is listed and not cut, a count of 0, has no size.
+      return size < 0 ? 0 : entryAt(prices, size);
     }),
     rows,
   }));
