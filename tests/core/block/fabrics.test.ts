@@ -86,14 +86,20 @@ describe('pieces', () => {
       fabrics: { center: 'rust', cornerstone: 'ink' },
     });
     expect(
-      plan.pieces.map(({ part, logs, fabric, width, length, count }) =>
-        [part, logs.join('+'), fabric, inches(width), inches(length), count].join(' '),
+      plan.pieces.map(({ label, logs, fabric, width, length, count }) =>
+        [label, logs.join('+'), fabric, inches(width), inches(length), count].join(' '),
       ),
     ).toEqual([
       'center  rust 2 1/2 3 1/2 1',
-      'log 1+3 log 1 1/2 2 1/2 2',
-      'log 2+4 log 1 1/2 3 1/2 2',
+      'logs 1, 3 1+3 log 1 1/2 2 1/2 2',
+      'logs 2, 4 2+4 log 1 1/2 3 1/2 2',
       'cornerstone 2+3+4+4 ink 1 1/2 1 1/2 4',
     ]);
+    expect(plan.pieces.map(({ part }) => part)).toEqual(['center', 'log', 'log', 'cornerstone']);
+  });
+
+  it('are called by the numbers of their logs, one log by its own', () => {
+    const { pieces } = logCabin({ rounds: 1, center: 2, log: 1 });
+    expect(pieces.map(({ label }) => label)).toEqual(['center', 'log 1', 'logs 2, 3', 'log 4']);
   });
 });

@@ -153,6 +153,90 @@ const cases: readonly Case[] = [
     ],
   ],
   [
+    'a block that finishes off the grid across',
+    { rounds: 1, center: { width: '2 1/16', height: 2 }, log: 1 },
+    [
+      [
+        'center-off-grid',
+        'center',
+        'The center is exactly 2 9/16 when cut. Cut at 2 5/8, it adds 1/16 to the block unless it is trimmed first.',
+      ],
+      [
+        'finished-off-grid',
+        'finished',
+        'The block finishes 4 1/16, which is 1/16 beyond a line of the 1/8 grid.',
+      ],
+    ],
+  ],
+  [
+    'a block that finishes off the grid down',
+    { rounds: 1, center: { width: 2, height: '2 1/16' }, log: 1 },
+    [
+      [
+        'center-off-grid',
+        'center',
+        'The center is exactly 2 9/16 when cut. Cut at 2 5/8, it adds 1/16 to the block unless it is trimmed first.',
+      ],
+      [
+        'finished-off-grid',
+        'finished',
+        'The block finishes 4 1/16, which is 1/16 beyond a line of the 1/8 grid.',
+      ],
+    ],
+  ],
+  [
+    // 1/32 beyond a line after the first round, 1/16 after the second.
+    'trim lines off the grid, the later one by more',
+    { rounds: 2, center: 2, log: ['1 1/32', '1 1/32'], strips: { log: 2 } },
+    [
+      [
+        'trim-off-grid',
+        'grid',
+        'In round 1, 2 a trim line lies between two lines of the 1/8 grid, 1/16 beyond one.',
+      ],
+    ],
+  ],
+  [
+    // 3/32 beyond a line after the first round, 1/32 after the second.
+    'trim lines off the grid, the earlier one by more',
+    { rounds: 2, center: 2, log: ['1 3/32', '1 15/16'], strips: { log: 3 } },
+    [
+      [
+        'finished-off-grid',
+        'finished',
+        'The block finishes 8 1/16, which is 1/16 beyond a line of the 1/8 grid.',
+      ],
+      [
+        'trim-off-grid',
+        'grid',
+        'In round 1, 2 a trim line lies between two lines of the 1/8 grid, 3/32 beyond one.',
+      ],
+    ],
+  ],
+  ...(
+    [
+      ['1 1/16', '1 1/32'],
+      ['1 1/32', '1 1/16'],
+    ] as const
+  ).map(
+    ([wide, narrow]): Case => [
+      `trim lines off the grid on sides of ${wide} and of ${narrow}, told by the more`,
+      { rounds: 1, center: 2, wide, narrow, strips: { wide: 2, narrow: 2 } },
+      [
+        [
+          'finished-off-grid',
+          'finished',
+          'The block finishes 4 3/32, which is 3/32 beyond a line of the 1/8 grid.',
+        ],
+        [
+          'trim-off-grid',
+          'grid',
+          'In round 1 a trim line lies between two lines of the 1/8 grid, 1/16 beyond one.',
+        ],
+      ],
+    ],
+  ),
+  [
     // A seam of 7/32 puts every strip and every line off the grid of eighths: 1 7/16, 7/32 over 1 1/8.
     'a seam off the grid',
     { rounds: 2, center: 2, log: 1, seam: '7/32', trim: { after: 'round' } },

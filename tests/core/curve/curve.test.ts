@@ -151,6 +151,12 @@ describe('blocks side by side', () => {
     expect([inches(shown(wide)), inches(shown(narrow))]).toEqual(['52 1/2', '57 1/2']);
   });
 
+  it('have the area of their pieces as they are cut', () => {
+    // A center of 2 1/2 by 2 1/2, and 1 1/2 wide logs of 2 1/2, 3 1/2, 3 1/2 and 4 1/2.
+    const [plain] = compareLogCabins([{ rounds: 1, center: 2, log: 1 }]);
+    expect(inches(plain?.fabric)).toBe('27 1/4');
+  });
+
   it('have their pieces and trims counted, and a curve only where there is one', () => {
     const strips = { wide: 2, narrow: '1 1/2' };
     const compared = compareLogCabins([

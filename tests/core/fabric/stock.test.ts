@@ -1,10 +1,17 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { simpleBound } from '../../../packages/core/src/fabric/stock/bound.js';
 import { Effort } from '../../../packages/core/src/fabric/stock/effort.js';
 import { bestPattern } from '../../../packages/core/src/fabric/stock/knapsack.js';
 import { merged } from '../../../packages/core/src/fabric/stock/merge.js';
+import { preferred } from '../../../packages/core/src/fabric/stock/preference.js';
 import { search } from '../../../packages/core/src/fabric/stock/search.js';
-import { dot, stripsIn } from '../../../packages/core/src/fabric/stock/stock.js';
+import {
+  dot,
+  type Pattern,
+  type Run,
+  stripsIn,
+} from '../../../packages/core/src/fabric/stock/stock.js';
 import { realistic } from '../../bench/instances.mjs';
 
 const plenty = () => new Effort(1e9);
@@ -110,5 +117,88 @@ describe('merging strips', () => {
     );
     expect(cut).toEqual(stock.demands);
     expect(fewer.every(({ pattern }) => dot(pattern, stock.sizes) <= 12)).toBe(true);
+  });
+
+  it('cuts two different strips alike where their pieces can be shared out', () => {
+    const halves = { capacity: 12, sizes: [4, 2], demands: [2, 4] };
+    const runs = [
+      { pattern: [2, 0], times: 1 },
+      { pattern: [0, 4], times: 1 },
+    ];
+    expect(merged(halves, runs, plenty())).toEqual([{ pattern: [1, 2], times: 2 }]);
+    const odd = [
+      { pattern: [2, 0], times: 1 },
+      { pattern: [0, 3], times: 1 },
+    ];
+    expect(merged(halves, odd, plenty())).toEqual(odd);
+  });
+
+  it('keeps the pieces, the strips and their length, and never makes more kinds of them', () => {
+    const patterns = fc
+      .tuple(fc.nat(3), fc.nat(4), fc.nat(6))
+      .filter((pattern) => dot(pattern, stock.sizes) <= stock.capacity);
+    const given = fc.uniqueArray(
+      fc.record({ pattern: patterns, times: fc.integer({ min: 1, max: 4 }) }),
+      {
+        minLength: 1,
+        maxLength: 4,
+        selector: ({ pattern }) => pattern.join(),
+      },
+    );
+    const pieces = (runs: readonly Run[]): number[] =>
+      stock.sizes.map((_, i) =>
+        runs.reduce((sum, { pattern, times }) => sum + times * (pattern[i] ?? 0), 0),
+      );
+    fc.assert(
+      fc.property(given, (runs) => {
+        const fewer = merged(stock, runs, plenty());
+        expect(pieces(fewer)).toEqual(pieces(runs));
+        expect(stripsIn(fewer)).toBe(stripsIn(runs));
+        expect(fewer.length).toBeLessThanOrEqual(runs.length);
+        for (const { pattern, times } of fewer) {
+          expect(dot(pattern, stock.sizes)).toBeLessThanOrEqual(stock.capacity);
+          expect([...pattern, times].every((count) => Number.isInteger(count) && count >= 0)).toBe(
+            true,
+          );
+        }
+      }),
+    );
+  });
+});
+
+describe('of two cuttings of strips of 10, the better one', () => {
+  const stock = { capacity: 10, sizes: [5, 4, 3, 2], demands: [1, 1, 1, 1] };
+  const cut = (...patterns: readonly Pattern[]): readonly Run[] =>
+    patterns.map((pattern) => ({ pattern, times: 1 }));
+  const cases: readonly (readonly [string, readonly Run[], readonly Run[]])[] = [
+    [
+      'has fewer strips, though they differ more',
+      cut([1, 0, 1, 1], [0, 1, 0, 0]),
+      [{ pattern: [1, 0, 0, 0], times: 3 }],
+    ],
+    [
+      'has fewer different strips, though each has an end',
+      [{ pattern: [1, 1, 0, 0], times: 2 }],
+      cut([2, 0, 0, 0], [0, 2, 0, 1]),
+    ],
+    [
+      'has fewer ends to cut off, though they are shorter',
+      cut([2, 0, 0, 0], [0, 1, 1, 1]),
+      cut([1, 1, 0, 0], [1, 0, 0, 0]),
+    ],
+    [
+      'has the longest end, which is of most use',
+      cut([1, 1, 0, 0], [0, 0, 1, 1]),
+      cut([1, 0, 1, 0], [0, 1, 0, 1]),
+    ],
+  ];
+  it.each(cases)('%s', (_, better, other) => {
+    expect(preferred(stock, better, other)).toBe(better);
+    expect(preferred(stock, other, better)).toBe(better);
+  });
+
+  it('is the first where nothing tells them apart', () => {
+    const [one, other] = [cut([1, 1, 0, 0]), cut([1, 1, 0, 0])];
+    expect(preferred(stock, one, other)).toBe(one);
   });
 });

@@ -42,8 +42,11 @@ describe('what somebody may still be typing is unfinished, not wrong', () => {
     ['-', 'unfinished', 2],
     ['10 1', 'unfinished', 3],
     ['10 1/', 'unfinished', 3],
+    ['10 13', 'unfinished', 3],
+    ['10 13/', 'unfinished', 3],
     ['10-', 'unfinished', 3],
     ['10-1', 'unfinished', 3],
+    ['10+', 'unfinished', 3],
     ['10 +', 'unfinished', 3],
     ['10 + 1/', 'unfinished', 3],
     ['10 &', 'unfinished', 3],
@@ -54,6 +57,9 @@ describe('what somebody may still be typing is unfinished, not wrong', () => {
     ['10 and 1/', 'unfinished', 3],
     ['1/', 'unfinished', 2],
     ['10⅟', 'unfinished', 3],
+    // Digits of two kinds are two numbers: this is no 102, and that no 12.
+    ['10₂', 'unfinished', 3],
+    ['¹₂', 'unfinished', 2],
     ['10 inc', 'unfinished', 3],
     ['10 1/2 i', 'unfinished', 7],
     ['10 mill', 'unfinished', 3],
@@ -117,7 +123,9 @@ describe('what can be read in two ways is asked about', () => {
     ['10 /2', 'spaced-slash', 1],
     ['10/ 2', 'spaced-slash', 1],
     ['10 1 / 2', 'spaced-slash', 1],
+    ['10 13 / 16', 'spaced-slash', 1],
     ['10 - 1/2', 'spaced-hyphen', 1],
+    ['10 - 13/16', 'spaced-hyphen', 1],
     ['10 -1/2', 'spaced-hyphen', 1],
     ['10- ½', 'spaced-hyphen', 1],
   ]);
@@ -188,6 +196,9 @@ describe('what is no text, number or fraction', () => {
     reads(['10'], 'a list with a text'),
     reads(Object.create(null), 'an object without a prototype'),
     reads({ s: 1, n: 1, d: 2 }, 'a fraction of numbers'),
+    reads({ s: 1, n: 1n, d: 2n }, 'a fraction whose sign is a number'),
+    reads({ s: 1n, n: 1, d: 2n }, 'a fraction whose numerator is a number'),
+    reads({ s: 1n, n: 1n, d: 2 }, 'a fraction whose denominator is a number'),
     reads({ s: 1n, n: 1n }, 'a fraction without a denominator'),
     reads({ toJSON: '10' }, 'an object whose toJSON is a text'),
     reads({ toJSON: () => 10 }, 'an object that writes itself as a number'),
@@ -236,25 +247,17 @@ describe('a refusal', () => {
     expect(refusal(typed).message).toBe(message);
   });
 
-  it('says of every reason what would be accepted', () => {
-    const one = [
-      '',
-      '1/',
-      'x',
-      '1'.repeat(1001),
-      '1/0',
-      '1e999',
-      '1,000',
-      '1 / 2',
-      '1 - 1/2',
-      '1 in 1 ft',
-    ];
-    const messages = [...one, Number.NaN, null].map((input) => refusal(input).message);
+  it('says of every reason what would be accepted, and quotes what was typed', () => {
+    const typed = ['1/', 'x', '1/0', '1e999', '1,000', '1 / 2', '1 - 1/2', '1 in 1 ft'];
+    const others = ['', '1'.repeat(1001), Number.NaN, null];
+    const messages = [...typed, ...others].map((input) => refusal(input).message);
     expect(new Set(messages).size).toBe(messages.length);
-    for (const message of messages) expect(message).toMatch(/Lengths look like 10 1\/2/);
+    for (const message of messages) expect(message).toMatch(/\. Lengths look like 10 1\/2/);
+    for (const text of typed) expect(refusal(text).message).toContain(`“${text}”`);
   });
 
-  it('quotes a long text by its beginning', () => {
+  it('quotes a text of up to 40 characters, and a longer one by its beginning', () => {
+    expect(refusal('x'.repeat(40)).values.text).toBe('x'.repeat(40));
     expect(refusal(`10 ${'x'.repeat(500)}`).values.text).toBe(`10 ${'x'.repeat(37)}…`);
   });
 
@@ -263,9 +266,9 @@ describe('a refusal', () => {
     ['null', { unit: null }],
   ])('of the unit %s names the units there are', (unit, options) => {
     for (const input of ['10', 10, { s: 1n, n: 1n, d: 2n }]) {
-      expect(() => length(input, options as unknown as ReadOptions)).toThrow(
-        `“${unit}” is not known here. Use one of: in, ft, yd, mm, cm, m.`,
-      );
+      const read = () => length(input, options as unknown as ReadOptions);
+      expect(read).toThrow(expect.objectContaining({ code: 'unknown-choice', field: 'unit' }));
+      expect(read).toThrow(`“${unit}” is not known here. Use one of: in, ft, yd, mm, cm, m.`);
     }
   });
 });

@@ -1,4 +1,4 @@
-import { EighthsError, type Length, length, type Rounding, squareRoot } from '@eighths/core';
+import { type Length, length, type Rounding, squareRoot } from '@eighths/core';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { wholeRoot } from './oracle.js';
@@ -190,35 +190,5 @@ describe('a diagonal', () => {
       }),
       { numRuns: 500 },
     );
-  });
-});
-
-describe('what is no grid, divisor or radicand', () => {
-  const refusals: readonly (readonly [string, () => Length | boolean, string, string])[] = [
-    ['a step of 0', () => length(1).toGrid(0, 'up'), 'length-step', 'not 0.'],
-    ['a negative step', () => length(1).toGrid('-1/8', 'up'), 'length-step', 'not -1/8.'],
-    ['a step with a root', () => length(1).toGrid('√2', 'up'), 'length-step', 'not √2.'],
-    ['a step of 0', () => length(1).isOnGrid(0), 'length-step', 'not 0.'],
-    ['a divisor of 0', () => length(1).dividedBy(0), 'length-divisor', 'not 0.'],
-    ['0 as a sum of roots', () => length(1).dividedBy('√2 - √2'), 'length-divisor', 'not 0.'],
-    [
-      'a root as divisor',
-      () => length(1).dividedBy('1/2√2 + 1'),
-      'length-divisor',
-      'not 1/2√2 + 1.',
-    ],
-    ['a root of less than 0', () => squareRoot('-1/4'), 'length-root', 'not -1/4.'],
-    ['a root of a root', () => squareRoot('√2'), 'length-root', 'not √2.'],
-    [
-      'an unknown rounding',
-      () => length(1).toGrid('1/8', 'sideways' as Rounding),
-      'unknown-choice',
-      '“sideways” is not known here. Use one of: up, down, nearest.',
-    ],
-  ];
-  it.each(refusals)('%s is refused', (_, act, code, ending) => {
-    expect(act).toThrow(EighthsError);
-    expect(act).toThrow(expect.objectContaining({ code }));
-    expect(act).toThrow(ending);
   });
 });

@@ -182,6 +182,17 @@ describe('toNumber', () => {
     expect(length(text).toNumber()).toBe(number);
   });
 
+  // Found by trying: no double holds the numerator, and to divide the nearest one is not near enough.
+  it.each([
+    [1152921504606848380n, 399885n],
+    [1152921504606847874n, 37379n],
+    [1152921504606848639n, 177355n],
+  ])('is so for %d/%d, of which no double holds the part above', (numerator, denominator) => {
+    const exact = scaledSum([{ numerator, denominator, radicand: 1n }]);
+    const [below, above] = neighbors(length(numerator).dividedBy(denominator).toNumber());
+    expect(scaledDouble(below) <= exact && exact <= scaledDouble(above)).toBe(true);
+  });
+
   it('sees what is left of two nearly equal numbers', () => {
     const nearly = length('1414213562373095048801688724209698/1000000000000000000000000000000000');
     // √2 = 1.41421356237309504880168872420969807856967… (from memory, and by the reckoning).

@@ -5,7 +5,9 @@ import {
   checkFields,
   choiceField,
   countField,
+  lengthBetween,
   lengthField,
+  listField,
   missing,
   rationalField,
   type Sign,
@@ -66,6 +68,47 @@ describe('a length in a field', () => {
       },
     };
     expect(() => lengthField(broken as unknown as LengthInput, 'seam')).toThrow(RangeError);
+  });
+});
+
+describe('a length within limits', () => {
+  it.each(['1/8', '3/16', '1/2'])('may be %s, from 1/8 to 1/2', (seam) => {
+    expect(lengthBetween(seam, 'seam', '1/8', '1/2').toString()).toBe(seam);
+  });
+
+  it.each(['1/16', '9/16', '3'])('is not %s, from 1/8 to 1/2', (seam) => {
+    const error = refusal(() => lengthBetween(seam, 'seam', '1/8', '1/2'));
+    expect([error.code, error.field]).toEqual(['out-of-range', 'seam']);
+    expect(error.values).toEqual({
+      value: length(seam),
+      least: length('1/8'),
+      most: length('1/2'),
+    });
+    expect(error.message).toBe(`This must be from 1/8 to 1/2, not ${seam}.`);
+  });
+
+  it('may be nothing only where that is said', () => {
+    expect(lengthBetween(0, 'overlap', 0, 1, 'zero or more').sign()).toBe(0);
+    expect(refusal(() => lengthBetween(0, 'overlap', 0, 1)).code).toBe('not-positive');
+  });
+});
+
+describe('a list in a field', () => {
+  it('is taken as it is', () => {
+    expect(listField([3, 1, 2], 'strips', 'strips')).toEqual([3, 1, 2]);
+    expect(listField([], 'strips', 'strips')).toEqual([]);
+  });
+
+  it('has its gaps as entries that are not there, so that each is asked for', () => {
+    // biome-ignore lint/suspicious/noSparseArray: what a page may give is tried here.
+    expect(listField([3, , 2], 'strips', 'strips').map(String)).toEqual(['3', 'undefined', '2']);
+  });
+
+  it.each(['1, 2', 12, null, { 0: 1, length: 1 }])('is not %j', (given) => {
+    const error = refusal(() => listField(given as never, 'strips', 'strips'));
+    expect([error.code, error.field]).toEqual(['wrong-kind', 'strips']);
+    expect(error.values).toEqual({ expected: 'strips' });
+    expect(error.message).toBe('A list of strips is needed here.');
   });
 });
 

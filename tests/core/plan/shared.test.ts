@@ -1,6 +1,8 @@
 import { EighthsError, length, SIDES, type SizeInput } from '@eighths/core';
 import { describe, expect, it } from 'vitest';
-import { notice } from '../../../packages/core/src/plan/notice.js';
+import { atOnce } from '../../../packages/core/src/plan/atOnce.js';
+import { escaped } from '../../../packages/core/src/plan/escaped.js';
+import { notice, warningsFrom } from '../../../packages/core/src/plan/notice.js';
 import {
   opposite,
   outward,
@@ -8,7 +10,7 @@ import {
   runsAcross,
   turnSide,
 } from '../../../packages/core/src/plan/side.js';
-import { sizeField } from '../../../packages/core/src/plan/size.js';
+import { sidesOf, sizeField } from '../../../packages/core/src/plan/size.js';
 
 describe('the sides of a block', () => {
   it('are named clockwise from the top', () => {
@@ -80,6 +82,33 @@ describe('a size', () => {
   });
 });
 
+describe('the sides of a size', () => {
+  it('are one of a square, and two of an oblong, width first', () => {
+    const told = (input: SizeInput): string => sidesOf(sizeField(input, 'size')).join(', ');
+    expect([told('9'), told({ width: '6', height: '9 1/2' })]).toEqual(['9', '6, 9 1/2']);
+  });
+});
+
+describe('a text for HTML or XML', () => {
+  it('has its five signs written out, and nothing else', () => {
+    expect(escaped(`<a title="Bob's" & 9″>`)).toBe(
+      '&lt;a title=&quot;Bob&#39;s&quot; &amp; 9″&gt;',
+    );
+    expect(escaped('Sew log 1, 2 by 2 1/2.')).toBe('Sew log 1, 2 by 2 1/2.');
+  });
+});
+
+describe('a plan in the making', () => {
+  it('comes at once to what it comes to with pauses', () => {
+    let steps = 0;
+    function* making(): Generator<undefined, string, undefined> {
+      for (; steps < 3; steps += 1) yield;
+      return 'made';
+    }
+    expect([atOnce(making()), steps]).toEqual(['made', 3]);
+  });
+});
+
 describe('a notice', () => {
   it('has its sentence filled from its values', () => {
     const sentences = { 'thin-log': 'A log that finishes {width} is hard to sew.', other: '' };
@@ -89,5 +118,24 @@ describe('a notice', () => {
       values,
       text: 'A log that finishes 3/8 is hard to sew.',
     });
+  });
+
+  it('that warns names its field, and is written in the units that are asked for', () => {
+    const sentences = {
+      'thin-log': 'A log that finishes {width} is hard to sew.',
+      plain: 'Mind it.',
+    };
+    const values = { width: length('1/2') };
+    expect(warningsFrom(sentences)('thin-log', 'log', values)).toEqual({
+      code: 'thin-log',
+      field: 'log',
+      values,
+      text: 'A log that finishes 1/2 is hard to sew.',
+    });
+    const metric = warningsFrom(sentences, () => '1.27 cm');
+    expect(metric('thin-log', 'log', values).text).toBe(
+      'A log that finishes 1.27 cm is hard to sew.',
+    );
+    expect(metric('plain', 'log').values).toEqual({});
   });
 });

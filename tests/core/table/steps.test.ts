@@ -53,6 +53,53 @@ describe('the work in words', () => {
     expect(codes.some((code) => code.startsWith('turn-block'))).toBe(false);
   });
 
+  it('each log trimmed by itself, the block goes round with the logs', () => {
+    const plan = logCabin({ ...nine, trim: { after: 'log' } });
+    const turns = (hand: 'left' | 'right'): string[] =>
+      texts(plan, { hand }).filter((text) => /^(?:Sew|Press|Lay|Turn)/.test(text));
+    const sewn = [
+      'Sew log 1, 2 by 2 1/2 of wide, to the right side.',
+      'Sew log 2, 2 by 3 3/4 of wide, to the bottom side.',
+      'Sew log 3, 1 1/2 by 3 3/4 of narrow, to the left side.',
+      'Sew log 4, 1 1/2 by 4 1/4 of narrow, to the top side.',
+    ];
+    const press = 'Press each seam allowance away from the center before the next log is sewn.';
+    const quarter = (side: string): string =>
+      `Turn the block by a quarter, so that its ${side} side lies at the top.`;
+    // The side that is trimmed lies at the hand: the one sewn before it is away from the right-handed.
+    expect(turns('right')).toEqual([
+      sewn[0],
+      press,
+      'Lay the block before you with its top side at the top.',
+      sewn[1],
+      quarter('right'),
+      sewn[2],
+      quarter('bottom'),
+      sewn[3],
+      quarter('left'),
+    ]);
+    expect(turns('left')).toEqual([
+      sewn[0],
+      press,
+      'Lay the block before you with its bottom side at the top.',
+      sewn[1],
+      quarter('left'),
+      sewn[2],
+      quarter('top'),
+      sewn[3],
+      quarter('right'),
+    ]);
+  });
+
+  it('the 45-degree line is asked for where both sides lie alike', () => {
+    const plain = logCabin({ rounds: 1, center: 2, log: 1, strips: { log: 2 } });
+    const asked = texts(plain).filter((text) => text.includes('45-degree'));
+    const line =
+      'The ruler’s 45-degree line runs through the corner of the center, 1 1/4 from both edges.';
+    expect(asked).toEqual([line, line]);
+    expect(texts(block).filter((text) => text.includes('45-degree'))).toEqual([]);
+  });
+
   it('sewing to the strip leaves the lengths to the block', () => {
     expect(texts(block, { method: 'to-strip', extra: '3/8' })[1]).toBe(
       'Sew the right side of the block to a strip 2 wide of wide, and cut the strip off 3/8 beyond the block: log 1.',
@@ -98,8 +145,17 @@ describe('the work in words', () => {
   });
 
   it('an unknown way of working is refused', () => {
-    const error = refusal(() => logCabinSteps(block, { mat: JSON.parse('"round"') }));
-    expect([error.code, error.field]).toEqual(['unknown-choice', 'mat']);
+    const ways: readonly (readonly [string, string, object])[] = [
+      ['unknown-choice', 'mat', { mat: 'round' }],
+      ['unknown-choice', 'method', { method: 'glue' }],
+      ['unknown-choice', 'hand', { hand: 'both' }],
+      ['not-positive', 'extra', { extra: '-1/8' }],
+      ['unknown-field', 'options.ruler', { ruler: 6 }],
+    ];
+    for (const [code, field, way] of ways) {
+      const error = refusal(() => logCabinSteps(block, way));
+      expect([error.code, error.field]).toEqual([code, field]);
+    }
   });
 });
 
@@ -123,6 +179,31 @@ describe('ruler and mat', () => {
     expect(warnings).toEqual([]);
   });
 
+  it('may be asked for without the blade running on', () => {
+    expect(inches(trimTools(block, { runOff: 0 }).mat)).toBe('10 1/4');
+  });
+
+  it('reach along the longer side of a block that is no square', () => {
+    for (const center of [
+      { width: 3, height: 2 },
+      { width: 2, height: 3 },
+    ]) {
+      const oblong = logCabin({ rounds: 1, center, log: 1, strips: { log: 2 } });
+      // 3 1/2 of the center, and 1 1/2 more of each strip of 2.
+      expect(inches(trimTools(oblong).ruler)).toBe('6 1/2');
+    }
+  });
+
+  it.each<[string, string, object]>([
+    ['not-positive', 'ruler', { ruler: 0 }],
+    ['not-positive', 'mat', { mat: 0 }],
+    ['not-positive', 'runOff', { runOff: -1 }],
+    ['unknown-field', 'options.hand', { hand: 'left' }],
+  ])('%s of %s is refused', (code, field, options) => {
+    const error = refusal(() => trimTools(block, options));
+    expect([error.code, error.field]).toEqual([code, field]);
+  });
+
   it('are not needed where nothing is trimmed', () => {
     const { ruler, mat } = trimTools(logCabin({ rounds: 2, center: 2, log: 1 }));
     expect([ruler.sign(), mat.sign()]).toEqual([0, 0]);
@@ -136,5 +217,13 @@ describe('layers', () => {
       expect(cuts * 4).toBeGreaterThanOrEqual(count);
       expect((cuts - 1) * 4).toBeLessThan(count);
     }
+  });
+
+  it.each<[string, number, number]>([
+    ['blocks', 0, 4],
+    ['layers', 12, 13],
+  ])('a number of %s that is none is refused', (field, blocks, layers) => {
+    const error = refusal(() => layeredCuts(block, blocks, layers));
+    expect([error.code, error.field]).toEqual(['not-a-count', field]);
   });
 });

@@ -109,6 +109,39 @@ describe('traditional settings', () => {
     }
   });
 
+  it('a barn raising that is no square has its rings round its middle all the same', () => {
+    const rows = rowsOf('barn-raising', 6, 4);
+    expect(alike(rows, (x, y) => [6 - x, y])).toBe(true);
+    expect(alike(rows, (x, y) => [x, 4 - y])).toBe(true);
+    for (const [y, row] of rows.entries()) {
+      for (const x of row.keys()) {
+        const distance = Math.abs(x + 0.3 - 3) + Math.abs(y + 0.45 - 2);
+        expect(isDark(rows, x + 0.3, y + 0.45)).toBe(Math.floor(distance) % 2 === 0);
+      }
+    }
+  });
+
+  it.each(['straight-furrows', 'streak-of-lightning', 'sunshine-and-shadow'] as const)(
+    '%s has no middle, and takes an odd number of blocks',
+    (setting) => {
+      const rows = rowsOf(setting, 5, 3);
+      expect(rows.map(({ length }) => length)).toEqual([5, 5, 5]);
+      expect(rows).toEqual(
+        rowsOf(setting)
+          .slice(0, 3)
+          .map((row) => row.slice(0, 5)),
+      );
+    },
+  );
+
+  it('what needs a middle is told the even numbers next to the odd one', () => {
+    expect(refusal(() => blockTurns('circles', 4, 5)).values).toEqual({
+      value: 5,
+      fewer: 4,
+      more: 6,
+    });
+  });
+
   it('a streak of lightning is zigzags: the same two blocks on, the other color one row down', () => {
     const rows = rowsOf('streak-of-lightning');
     expect(alike(rows, (x, y) => [x + 2, y])).toBe(true);
