@@ -121,7 +121,7 @@ describe('what another seam does', () => {
     expect(warnings.map(({ field, text }) => [field, text])).toEqual([
       [
         'strips.wide',
-        'Strips for wide logs cut 1 3/4 are trimmed by 0, and this seam takes 1/8: cut them 1 7/8.',
+        'The wide strips, cut 1 3/4, are trimmed by 0, and this seam takes 1/8: cut them 1 7/8.',
       ],
     ]);
     expect(seamDrift(block, '1/4').covered).toBe(true);

@@ -14,7 +14,7 @@ export const seamSentences: Sentences<SeamNoteCode> = {
   'seam-deep': 'The seam is {seam}, which is {by} deeper than {wanted}: every strip shows less.',
   'seam-scant': 'The seam is {seam}, which is {by} less than {wanted}: every strip shows more.',
   'oversize-short':
-    'Strips for {kind} logs cut {cut} are trimmed by {oversize}, and this seam takes {needed}: cut them {better}.',
+    'The {kind} strips, cut {cut}, are trimmed by {oversize}, and this seam takes {needed}: cut them {better}.',
   'coping-narrow':
     'Coping strips that finish {finished} are narrower than {least}. Let the blocks finish {better} and they are {least}.',
 };
